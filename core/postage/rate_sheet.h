@@ -1,0 +1,99 @@
+// One carrier's table of prices, as she enters it.
+#pragma once
+
+#include "core/measure/date.h"
+#include "core/measure/money.h"
+#include "core/measure/quantity.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace stow::postage {
+
+// Greatest and least closed sizes. A parcel's own edges are sorted, so length >= width >= height. Nothing: no limit.
+struct Format {
+    std::string name; // "letter", "large letter", "parcel"
+    std::optional<Length> most_length, most_width, most_height;
+    std::optional<Length> least_length, least_width, least_height;
+    std::optional<Length> most_sum;    // length + width + height
+    std::optional<Length> most_girth;  // length + girth, girth = 2 (width + height)
+    std::optional<Length> roll_most_length, roll_most_sum; // rolls: length, length + 2 diameters
+    std::optional<Length> roll_least_length, roll_least_sum;
+};
+
+struct Place { // a country, or the part of it whose postcodes begin so or lie in a range
+    std::string country; // ISO 3166-1 alpha-2
+    std::string postcode_from, postcode_to; // empty: the whole country; equal: a prefix
+};
+
+struct Zone {
+    std::string name;
+    std::vector<Place> places; // the longest matching postcode rule of all zones wins
+};
+
+struct Step { // price up to a weight
+    std::string service, zone, format;
+    Weight up_to; // inclusive
+    Money price;
+};
+
+struct BeyondLast { // per started kilogram past the last step
+    std::string service, zone, format;
+    Money per_kg;
+    Weight most;
+};
+
+struct Service {
+    std::string code, name;
+    bool tracked = false;
+    std::optional<Money> cover;     // of goods up to this value
+    int days_least = 1, days_most = 1; // of delivery, working days
+    std::optional<TimeOfDay> cut_off; // of hand-over
+    std::vector<int> weekdays;      // of collection, ISO 1 (Monday) to 7; empty: all working days
+    std::optional<std::int64_t> volumetric_divisor; // cm³ for one kg
+    Weight volumetric_rounding = grams(500); // charged weight is rounded up to this
+    std::vector<std::string> not_sent; // "flammable", "liquid", "glass"
+};
+
+struct Surcharge {
+    std::string name;
+    std::string service; // empty: all
+    std::string zone;    // empty: all
+    enum class Kind { percent, fixed, per_kg } kind = Kind::fixed;
+    std::int64_t permille = 0; // of the base price, for percent
+    Money amount;              // for fixed and per_kg
+    // On what condition; all that are set must hold.
+    std::optional<Length> longer_than;
+    std::optional<Weight> heavier_than;
+    bool only_rolls = false;
+    std::optional<Date> from, until;
+};
+
+struct RateSheet {
+    std::string carrier;
+    Currency currency;
+    std::optional<Date> valid_from, valid_until; // inclusive
+    std::int64_t tax_permille = 0; // on top of base and surcharges
+    std::vector<Service> services;
+    std::vector<Zone> zones;
+    std::vector<Format> formats;
+    std::vector<Step> steps;
+    std::vector<BeyondLast> beyond;
+    std::vector<Surcharge> surcharges;
+};
+
+enum class SheetFault {
+    no_steps, gap_in_zones, overlap_in_zones, falling_price, unreachable_step, unknown_service, unknown_zone,
+    unknown_format, dates_reversed, expired, mixed_currency, repeated_step
+};
+
+struct SheetProblem {
+    SheetFault fault;
+    std::string where; // "packet, zone EU 1, large letter, 500 g"
+    bool stops = false; // the sheet cannot be used
+};
+
+std::vector<SheetProblem> check(const RateSheet& sheet, Date today);
+
+} // namespace stow::postage
