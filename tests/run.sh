@@ -1,0 +1,30 @@
+#!/bin/sh
+# Installs what is missing, builds, runs all tests; the output ends with ctest's summary.
+#   sh tests/run.sh        what every change must pass
+#   sh tests/run.sh full   that, and what takes longer
+set -eu
+cd "$(dirname "$0")/.."
+extent=${1:-usual}
+sh app/install_packages.sh app/packages.txt tests/packages.txt
+export CTEST_OUTPUT_ON_FAILURE=1
+
+configure() { # configure DIR OPTIONS...: quiet unless it fails
+    dir=$1
+    shift
+    mkdir -p "$dir"
+    cmake -G Ninja -B "$dir" "$@" >"$dir/configure.log" 2>&1 || { cat "$dir/configure.log"; exit 1; }
+}
+
+echo "== core and its tests under address and undefined-behaviour sanitizers"
+configure build/asan -DSTOW_KIND=asan -DSTOW_WINDOW=OFF -DSTOW_TESTS=ON
+cmake --build build/asan
+ctest --test-dir build/asan -j2 --quiet --output-on-failure
+
+echo "== clang-tidy"
+configure build -DSTOW_KIND=release -DSTOW_TESTS=ON
+sh tests/scripts/tidy.sh build "$extent"
+
+echo "== release build and all tests"
+cmake --build build
+[ "$extent" = full ] && export STOW_FULL=1
+ctest --test-dir build -j2 --output-on-failure
