@@ -33,11 +33,14 @@ QString weight(Weight w, const QLocale& locale)
 QString weight_and_spread(const shop::WeightEstimate& w, const QLocale& locale)
 {
     const auto two_sigma = std::llround(std::ceil(2.0 * in_grams(w.spread)));
-    return with_unit(locale.toString(std::llround(in_grams(w.mean))) + QStringLiteral(" ± ") + locale.toString(two_sigma),
-                     "g");
+    return with_unit(
+        locale.toString(std::llround(in_grams(w.mean))) + QStringLiteral(" ± ") + locale.toString(two_sigma), "g");
 }
 
-QString length(Length l, const QLocale& locale) { return with_unit(plain(in_mm(l), 1, locale), "mm"); }
+QString length(Length l, const QLocale& locale)
+{
+    return with_unit(plain(in_mm(l), 1, locale), "mm");
+}
 
 QString size(const Size& s, const QLocale& locale)
 {
@@ -47,9 +50,15 @@ QString size(const Size& s, const QLocale& locale)
                      "mm");
 }
 
-QString litres(Volume v, const QLocale& locale) { return with_unit(locale.toString(in_litres(v), 'f', 1), "L"); }
+QString litres(Volume v, const QLocale& locale)
+{
+    return with_unit(locale.toString(in_litres(v), 'f', 1), "L");
+}
 
-QString metres(Length l, const QLocale& locale) { return with_unit(locale.toString(in_mm(l) / 1000.0, 'f', 1), "m"); }
+QString metres(Length l, const QLocale& locale)
+{
+    return with_unit(locale.toString(in_mm(l) / 1000.0, 'f', 1), "m");
+}
 
 QString money(const Money& m, const QLocale& locale)
 {

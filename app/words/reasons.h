@@ -12,16 +12,16 @@
 
 namespace stow::words {
 
-QString reason(const fitting::Refusal& refusal);          // "0.8 mm short", "does not go in: proven"
-QString reason(const planning::PassedOver& passed);       // the same, and "none left", "4.10 dearer"
-QString violation(const fitting::Violation& violation);   // "bottle 2 overlaps jar 1 by 0.1 mm"
-QString reason(const postage::Refused& refused);          // "26 mm thick: a letter takes 25"
-QString stuck(const planning::StuckOrder& stuck);         // "2 of INK-SEA missing"
-QString problem(const intake::Problem& problem);          // "orders.csv, row 4, weight: ... This row was left out."
-QString finding(const shop::OrderFinding& finding);       // "the postcode does not look right"
+QString reason(const fitting::Refusal& refusal);        // "0.8 mm short", "does not go in: proven"
+QString reason(const planning::PassedOver& passed);     // the same, and "none left", "4.10 dearer"
+QString violation(const fitting::Violation& violation); // "bottle 2 overlaps jar 1 by 0.1 mm"
+QString reason(const postage::Refused& refused);        // "26 mm thick: a letter takes 25"
+QString stuck(const planning::StuckOrder& stuck);       // "2 of INK-SEA missing"
+QString problem(const intake::Problem& problem);        // "orders.csv, row 4, weight: ... This row was left out."
+QString finding(const shop::OrderFinding& finding);     // "the postcode does not look right"
 QString fault(const postage::SheetProblem& problem);
 QString state(shop::OrderState state);
 QString state(shop::ParcelState state);
-QString preference(planning::Preference preference);      // "smallest box first"
+QString preference(planning::Preference preference); // "smallest box first"
 
 } // namespace stow::words

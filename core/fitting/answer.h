@@ -25,8 +25,8 @@ struct Placement { // coordinates from the bare inner corner of the outer
     std::string item;
     int copy = 1; // 1, 2, ... among equal items
     Size at;
-    Size size;                // turned; the bounding block of a round item
-    std::optional<Axis> axis; // of a round item
+    Size size;                      // turned; the bounding block of a round item
+    std::optional<Axis> axis;       // of a round item
     std::vector<Placement> content; // of an item packed in an outer of its own, from that outer's inner corner
 };
 

@@ -14,7 +14,7 @@ enum class Rule { complete, inside, apart, turned, load, supported, overloaded, 
 
 struct Violation {
     Rule rule;
-    std::string item; // "bottle 2": item and copy
+    std::string item;  // "bottle 2": item and copy
     std::string other; // the second item, for `apart`
     Length by;         // how far the rule is missed, where a length says it
 };

@@ -16,7 +16,7 @@ struct CsvLimits {
 };
 
 struct CsvRow {
-    std::size_t line = 0; // in the file, from 1, where the row begins
+    std::size_t line = 0;           // in the file, from 1, where the row begins
     std::vector<std::string> cells; // UTF-8, trimmed of surrounding spaces
 };
 

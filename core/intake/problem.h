@@ -7,28 +7,28 @@
 namespace stow::intake {
 
 enum class ProblemKind {
-    unreadable_file,   // cannot be opened
+    unreadable_file, // cannot be opened
     empty_file,
-    binary_file,       // holds zero bytes
-    line_too_long,     // past the limit; detail: the limit
+    binary_file,   // holds zero bytes
+    line_too_long, // past the limit; detail: the limit
     too_many_rows,
-    unreadable_text,   // no encoding fits
-    uneven_row,        // more or fewer cells than headings
-    missing_column,    // column: what is needed
+    unreadable_text, // no encoding fits
+    uneven_row,      // more or fewer cells than headings
+    missing_column,  // column: what is needed
     missing_value,
     not_a_number,
-    not_positive,      // a size, weight or count must be above zero
+    not_positive, // a size, weight or count must be above zero
     out_of_range,
     not_a_date,
-    unknown_word,      // detail: the words that are allowed
-    unknown_code,      // refers to a good, supply or wrapping that is not there
+    unknown_word, // detail: the words that are allowed
+    unknown_code, // refers to a good, supply or wrapping that is not there
     unknown_currency,
     unknown_country,
     bad_postcode,
     bad_check_digit,
-    duplicate,         // the same key twice in one file; the first is kept
-    conflicting_rows,  // rows of one order disagree
-    unknown_member,    // JSON
+    duplicate,        // the same key twice in one file; the first is kept
+    conflicting_rows, // rows of one order disagree
+    unknown_member,   // JSON
     bad_json,
 };
 
@@ -37,9 +37,9 @@ struct Problem {
     std::size_t row = 0; // line in the file, the heading being 1; 0: the whole file
     std::string column;
     ProblemKind kind = ProblemKind::unreadable_file;
-    std::string value;   // what stood there
+    std::string value; // what stood there
     std::string detail;
-    bool stops = true;   // the row was left out; otherwise it was taken all the same
+    bool stops = true; // the row was left out; otherwise it was taken all the same
 };
 
 } // namespace stow::intake

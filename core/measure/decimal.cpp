@@ -9,12 +9,15 @@ namespace {
 
 constexpr std::int64_t limit = 900'000'000'000'000'000;
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
+bool is_digit(char c)
+{
+    return c >= '0' && c <= '9';
+}
 
 struct Digits {
     bool negative = false;
-    std::string digits;  // all digits, the mark removed
-    int after_mark = 0;  // how many of them stand after the mark
+    std::string digits; // all digits, the mark removed
+    int after_mark = 0; // how many of them stand after the mark
 };
 
 std::optional<Digits> read(std::string_view text, char decimal_mark)

@@ -43,7 +43,8 @@ const Listed* find(std::string_view code)
 
 void require_one_currency(const Money& a, const Money& b)
 {
-    if (a.currency != b.currency) throw std::logic_error("amounts in two currencies: " + to_text(a) + ", " + to_text(b));
+    if (a.currency != b.currency)
+        throw std::logic_error("amounts in two currencies: " + to_text(a) + ", " + to_text(b));
 }
 
 } // namespace

@@ -40,9 +40,15 @@ Size sorted(const Size& s)
 Size bounding_size(const Shape& shape)
 {
     return std::visit(Overload{[](const Block& b) { return b.size; },
-                               [](const Cylinder& c) { return Size{c.diameter, c.diameter, c.height}; },
-                               [](const Sheet& s) { return Size{s.length, s.width, s.thickness}; },
-                               [](const Roll& r) { return Size{r.length, r.diameter, r.diameter}; },
+                               [](const Cylinder& c) {
+                                   return Size{c.diameter, c.diameter, c.height};
+                               },
+                               [](const Sheet& s) {
+                                   return Size{s.length, s.width, s.thickness};
+                               },
+                               [](const Roll& r) {
+                                   return Size{r.length, r.diameter, r.diameter};
+                               },
                                [](const Soft& s) {
                                    const Length side = std::max(cube_side(s.volume), s.least);
                                    return Size{side, side, side};

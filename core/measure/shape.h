@@ -16,7 +16,10 @@ struct Size { // along x, y and z; z is up
     friend constexpr auto operator<=>(const Size&, const Size&) = default;
 };
 
-constexpr Volume volume(const Size& s) { return s.x * s.y * s.z; }
+constexpr Volume volume(const Size& s)
+{
+    return s.x * s.y * s.z;
+}
 // The three edges, longest first.
 Size sorted(const Size& s);
 
@@ -62,8 +65,8 @@ struct Turns {
 std::vector<Size> turned_sizes(const Size& size, const Turns& turns);
 
 enum class OuterKind { carton, gift_box, mailer, padded_mailer, board_mailer, tube };
-constexpr std::array all_outer_kinds{OuterKind::carton,        OuterKind::gift_box,     OuterKind::mailer,
-                                     OuterKind::padded_mailer, OuterKind::board_mailer, OuterKind::tube};
+inline constexpr std::array all_outer_kinds{OuterKind::carton,        OuterKind::gift_box,     OuterKind::mailer,
+                                            OuterKind::padded_mailer, OuterKind::board_mailer, OuterKind::tube};
 std::string_view name_of(OuterKind kind); // as files write it: "carton", "gift-box", ...
 std::optional<OuterKind> outer_kind(std::string_view name);
 
@@ -82,7 +85,10 @@ struct OuterForm {
     friend bool operator==(const OuterForm&, const OuterForm&) = default;
 };
 
-constexpr bool is_sleeve(OuterKind k) { return k == OuterKind::mailer || k == OuterKind::padded_mailer; }
+constexpr bool is_sleeve(OuterKind k)
+{
+    return k == OuterKind::mailer || k == OuterKind::padded_mailer;
+}
 
 // Closed size with contents of thickness `t` (sleeves and board mailers) or at inner height `height` (cut cartons);
 // both are ignored where the kind does not need them.

@@ -22,16 +22,16 @@ std::optional<Preference> preference(std::string_view name);
 // One thing that goes into the outer: a wrapped good, several wrapped together, a gift box with content, or an insert.
 struct PackedItem {
     enum class Kind { good, gift_box, insert, slip } kind = Kind::good;
-    std::string id;       // as the arrangement calls it
-    std::string name;     // for people
-    shop::GoodCode good;  // of a good
+    std::string id;          // as the arrangement calls it
+    std::string name;        // for people
+    shop::GoodCode good;     // of a good
     shop::SupplyCode supply; // of a gift box or insert
     shop::WrappingCode wrapping;
     int count = 1;
-    Shape shape;          // wrapped
+    Shape shape; // wrapped
     bool fragile = false;
-    bool rolled = false;  // a sheet that travels rolled
-    shop::WeightEstimate weight; // of one, with its wrapping
+    bool rolled = false;             // a sheet that travels rolled
+    shop::WeightEstimate weight;     // of one, with its wrapping
     std::vector<PackedItem> content; // of a gift box
 };
 
@@ -58,24 +58,33 @@ struct ParcelPlan {
     std::vector<PassedOver> passed_over;
     bool proven_smallest = false;
     Length contents_thickness;
-    Size closed;                 // with bulge
-    Volume void_volume;          // inside, around the items
+    Size closed;        // with bulge
+    Volume void_volume; // inside, around the items
     std::optional<Used> filler;
     Volume filler_volume;
     Length tape;
-    std::vector<Used> uses;      // all supplies, outer and filler included
-    shop::WeightEstimate weight; // closed and labelled
+    std::vector<Used> uses;               // all supplies, outer and filler included
+    shop::WeightEstimate weight;          // closed and labelled
     shop::WeightEstimate contents_weight; // goods, wraps and inserts; no outer, no filler
-    std::vector<std::string> holds; // "flammable", "liquid", "glass"
+    std::vector<std::string> holds;       // "flammable", "liquid", "glass"
     std::vector<postage::Quote> quotes;
-    std::optional<std::size_t> chosen; // index into quotes; nothing: no service takes it
-    Money packaging;             // cost of all supplies used
+    std::optional<std::size_t> chosen;    // index into quotes; nothing: no service takes it
+    Money packaging;                      // cost of all supplies used
     std::optional<Money> saves_if_larger; // a larger outer is cheaper in all by this much
     shop::SupplyCode cheaper_outer;
-    int part = 1, parts = 1;     // of an order that was split
+    int part = 1, parts = 1; // of an order that was split
 };
 
-enum class Stuck { unmatched_good, unknown_good, unpaid, set_aside, short_of_goods, nothing_holds_it, no_service, missing_size };
+enum class Stuck {
+    unmatched_good,
+    unknown_good,
+    unpaid,
+    set_aside,
+    short_of_goods,
+    nothing_holds_it,
+    no_service,
+    missing_size
+};
 
 struct StuckOrder {
     shop::OrderId order;

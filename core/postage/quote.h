@@ -1,8 +1,8 @@
 // What a parcel costs with each service, or one reason why the service cannot take it.
 #pragma once
 
-#include "core/postage/rate_sheet.h"
 #include "core/measure/shape.h"
+#include "core/postage/rate_sheet.h"
 
 #include <optional>
 #include <string>
@@ -12,11 +12,11 @@
 namespace stow::postage {
 
 struct ParcelFacts {
-    Size closed; // of the outer, as it is handed over
+    Size closed;       // of the outer, as it is handed over
     bool roll = false; // a tube: closed.x = closed.y = diameter, closed.z = length
     Weight weight;
     std::string country, postcode;
-    std::optional<Money> value; // of the goods, for cover
+    std::optional<Money> value;     // of the goods, for cover
     std::vector<std::string> holds; // "flammable", "liquid", "glass"
     Date hand_over;
 };
@@ -25,8 +25,8 @@ enum class NotTaken { not_valid_then, no_zone, too_big, too_small, too_heavy, no
 
 struct Refused {
     NotTaken reason;
-    std::optional<Length> over_by;   // too_big: by how much the nearest format is missed
-    std::string what;                // the format, the content, the limit missed: "length", "sum", "girth"
+    std::optional<Length> over_by; // too_big: by how much the nearest format is missed
+    std::string what;              // the format, the content, the limit missed: "length", "sum", "girth"
 };
 
 struct Part {
@@ -39,9 +39,9 @@ struct Price {
     Money total;
     std::vector<Part> parts; // they add up to the total
     std::string zone, format;
-    Weight charged;   // the greater of actual and volumetric weight, rounded as the service says
-    std::optional<Weight> step_edge;  // upper weight of the step paid for, actual grams
-    std::optional<Money> next_step;   // total at the next step of the same format
+    Weight charged;                  // the greater of actual and volumetric weight, rounded as the service says
+    std::optional<Weight> step_edge; // upper weight of the step paid for, actual grams
+    std::optional<Money> next_step;  // total at the next step of the same format
 };
 
 struct Quote {

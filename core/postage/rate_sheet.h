@@ -16,14 +16,14 @@ struct Format {
     std::string name; // "letter", "large letter", "parcel"
     std::optional<Length> most_length, most_width, most_height;
     std::optional<Length> least_length, least_width, least_height;
-    std::optional<Length> most_sum;    // length + width + height
-    std::optional<Length> most_girth;  // length + girth, girth = 2 (width + height)
+    std::optional<Length> most_sum;                        // length + width + height
+    std::optional<Length> most_girth;                      // length + girth, girth = 2 (width + height)
     std::optional<Length> roll_most_length, roll_most_sum; // rolls: length, length + 2 diameters
     std::optional<Length> roll_least_length, roll_least_sum;
 };
 
-struct Place { // a country, or the part of it whose postcodes begin so or lie in a range
-    std::string country; // ISO 3166-1 alpha-2
+struct Place {                              // a country, or the part of it whose postcodes begin so or lie in a range
+    std::string country;                    // ISO 3166-1 alpha-2
     std::string postcode_from, postcode_to; // empty: the whole country; equal: a prefix
 };
 
@@ -47,13 +47,13 @@ struct BeyondLast { // per started kilogram past the last step
 struct Service {
     std::string code, name;
     bool tracked = false;
-    std::optional<Money> cover;     // of goods up to this value
-    int days_least = 1, days_most = 1; // of delivery, working days
-    std::optional<TimeOfDay> cut_off; // of hand-over
-    std::vector<int> weekdays;      // of collection, ISO 1 (Monday) to 7; empty: all working days
+    std::optional<Money> cover;                     // of goods up to this value
+    int days_least = 1, days_most = 1;              // of delivery, working days
+    std::optional<TimeOfDay> cut_off;               // of hand-over
+    std::vector<int> weekdays;                      // of collection, ISO 1 (Monday) to 7; empty: all working days
     std::optional<std::int64_t> volumetric_divisor; // cm³ for one kg
-    Weight volumetric_rounding = grams(500); // charged weight is rounded up to this
-    std::vector<std::string> not_sent; // "flammable", "liquid", "glass"
+    Weight volumetric_rounding = grams(500);        // charged weight is rounded up to this
+    std::vector<std::string> not_sent;              // "flammable", "liquid", "glass"
 };
 
 struct Surcharge {
@@ -74,7 +74,7 @@ struct RateSheet {
     std::string carrier;
     Currency currency;
     std::optional<Date> valid_from, valid_until; // inclusive
-    std::int64_t tax_permille = 0; // on top of base and surcharges
+    std::int64_t tax_permille = 0;               // on top of base and surcharges
     std::vector<Service> services;
     std::vector<Zone> zones;
     std::vector<Format> formats;
@@ -84,13 +84,23 @@ struct RateSheet {
 };
 
 enum class SheetFault {
-    no_steps, gap_in_zones, overlap_in_zones, falling_price, unreachable_step, unknown_service, unknown_zone,
-    unknown_format, dates_reversed, expired, mixed_currency, repeated_step
+    no_steps,
+    gap_in_zones,
+    overlap_in_zones,
+    falling_price,
+    unreachable_step,
+    unknown_service,
+    unknown_zone,
+    unknown_format,
+    dates_reversed,
+    expired,
+    mixed_currency,
+    repeated_step
 };
 
 struct SheetProblem {
     SheetFault fault;
-    std::string where; // "packet, zone EU 1, large letter, 500 g"
+    std::string where;  // "packet, zone EU 1, large letter, 500 g"
     bool stops = false; // the sheet cannot be used
 };
 

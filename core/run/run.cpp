@@ -24,8 +24,10 @@ bool Run::go_on(std::uint64_t nodes)
     if (work_limit_ != 0 && work_done_ > work_limit_) stopped_ = Stop::work;
     if (work_done_ >= next_look_) {
         next_look_ = work_done_ + 256;
-        if (cancelled_ != nullptr && cancelled_->load(std::memory_order_relaxed)) stopped_ = Stop::cancelled;
-        else if (!stopped_ && deadline_ && now() >= *deadline_) stopped_ = Stop::time;
+        if (cancelled_ != nullptr && cancelled_->load(std::memory_order_relaxed))
+            stopped_ = Stop::cancelled;
+        else if (!stopped_ && deadline_ && now() >= *deadline_)
+            stopped_ = Stop::time;
     }
     return !stopped_;
 }

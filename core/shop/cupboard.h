@@ -16,8 +16,8 @@ struct Cupboard {
     std::map<SupplyCode, Supply> supplies;
     std::map<WrappingCode, Wrapping> wrappings;
     std::vector<HouseRule> rules;
-    std::map<SupplyCode, Amount> on_hand;     // by the ledger
-    std::map<GoodCode, int> pieces;           // by the ledger
+    std::map<SupplyCode, Amount> on_hand; // by the ledger
+    std::map<GoodCode, int> pieces;       // by the ledger
 
     const Good* good(const GoodCode& code) const;
     const Supply* supply(const SupplyCode& code) const;

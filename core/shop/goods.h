@@ -47,7 +47,7 @@ struct Good {
     std::optional<Money> price;
     std::string customs_words;
     std::string hs_code;
-    std::string origin; // ISO 3166-1 alpha-2
+    std::string origin;         // ISO 3166-1 alpha-2
     std::vector<SetPart> parts; // not empty: a set, packed from its parts
     SupplyCode gift_box;        // of a set; empty: parts go in loose
 };

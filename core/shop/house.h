@@ -10,19 +10,19 @@
 namespace stow::shop {
 
 struct House {
-    Address address;      // sender on labels and lists
+    Address address; // sender on labels and lists
     std::string contact;
     Currency currency;
-    int trays = 6;        // picking trays she owns
-    Length ease = mm(2);  // for hands, in every outer
-    Length lining;        // least kept free along the walls
+    int trays = 6;          // picking trays she owns
+    Length ease = mm(2);    // for hands, in every outer
+    Length lining;          // least kept free along the walls
     Length rattle = mm(15); // narrower slack cannot be filled by hand
     int overfill_percent = 7;
-    Length bulge = mm(2);  // closed size grows by this before postal limits are checked
-    Weight heavy = grams(15000); // lifting caution from here
+    Length bulge = mm(2);           // closed size grows by this before postal limits are checked
+    Weight heavy = grams(15000);    // lifting caution from here
     SupplyCode filler, tape, label; // used unless something else is said
-    int batch_percent = 1;  // common spread of a batch of goods, in percent of the mean
-    int humidity_percent = 2; // common spread of all board and paper
+    int batch_percent = 1;          // common spread of a batch of goods, in percent of the mean
+    int humidity_percent = 2;       // common spread of all board and paper
     Weight scale_step = grams(1);
     friend bool operator==(const House&, const House&) = default;
 };

@@ -11,8 +11,8 @@ namespace stow::shop {
 
 // Rows of the EU packaging tables: Commission Decision 2005/270/EC as amended by (EU) 2019/665 (row list from memory).
 enum class Material { paper, plastic, glass, wood, ferrous, aluminium, composite, other };
-constexpr std::array all_materials{Material::paper,   Material::plastic,   Material::glass,     Material::wood,
-                                   Material::ferrous, Material::aluminium, Material::composite, Material::other};
+inline constexpr std::array all_materials{Material::paper,   Material::plastic,   Material::glass,     Material::wood,
+                                          Material::ferrous, Material::aluminium, Material::composite, Material::other};
 constexpr std::string_view name_of(Material m)
 {
     switch (m) {

@@ -25,7 +25,7 @@ struct Address {
 };
 
 struct OrderLine {
-    std::string title;   // as the shop calls the good
+    std::string title; // as the shop calls the good
     std::string variant;
     std::string shop_code; // the shop's own code for it, if any
     GoodCode good;         // empty: not matched yet
@@ -56,7 +56,7 @@ struct Order {
     OrderKey key;
     Date date;
     std::optional<Date> promised;
-    bool paid = true; // an unpaid order is never planned
+    bool paid = true;          // an unpaid order is never planned
     std::string buyer_contact; // e-mail or telephone, as the shop gives it
     Address to;
     std::vector<OrderLine> lines;
@@ -75,8 +75,8 @@ struct HeldOrder {
     OrderState state = OrderState::arrived;
     std::string aside_reason;
     std::optional<Date> aside_until;
-    int version = 1;              // grows when the shop's data changed
-    bool changed = false;         // changed since she last looked
+    int version = 1;                  // grows when the shop's data changed
+    bool changed = false;             // changed since she last looked
     std::optional<OrderId> joined_to; // packed together with this one
 };
 
@@ -85,7 +85,17 @@ struct HeldOrder {
 std::string joining_key(const Address& to);
 
 // What keeps an order from being planned, or should be looked at before it is.
-enum class OrderProblem { unmatched_good, unpaid, bad_postcode, unknown_country, missing_street, promised_passed, joinable, changed, note_to_read };
+enum class OrderProblem {
+    unmatched_good,
+    unpaid,
+    bad_postcode,
+    unknown_country,
+    missing_street,
+    promised_passed,
+    joinable,
+    changed,
+    note_to_read
+};
 struct OrderFinding {
     OrderProblem problem;
     bool blocks = false;

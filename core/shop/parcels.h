@@ -41,10 +41,10 @@ struct Parcel {
     std::string number; // "2611-017": year, month, running number
     ParcelState state = ParcelState::planned;
     std::vector<Piece> pieces;
-    bool locked = false;       // the plan is kept: locked by hand, bench card printed, or picked
-    int order_version = 1;     // sum of its orders' versions when planned; a later one stops it at its next scan
-    std::string tray;          // A, B, C... in a round of picking
-    int steps_done = 0;        // at the bench
+    bool locked = false;   // the plan is kept: locked by hand, bench card printed, or picked
+    int order_version = 1; // sum of its orders' versions when planned; a later one stops it at its next scan
+    std::string tray;      // A, B, C... in a round of picking
+    int steps_done = 0;    // at the bench
     std::vector<Weighing> weighings;
     std::string carrier, service;
     std::optional<Money> postage;

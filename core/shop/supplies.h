@@ -16,8 +16,9 @@
 namespace stow::shop {
 
 enum class SupplyKind { outer, wrap, filler, tape, label, insert, ribbon, paper };
-constexpr std::array all_supply_kinds{SupplyKind::outer, SupplyKind::wrap,   SupplyKind::filler, SupplyKind::tape,
-                                      SupplyKind::label, SupplyKind::insert, SupplyKind::ribbon, SupplyKind::paper};
+inline constexpr std::array all_supply_kinds{SupplyKind::outer,  SupplyKind::wrap,  SupplyKind::filler,
+                                             SupplyKind::tape,   SupplyKind::label, SupplyKind::insert,
+                                             SupplyKind::ribbon, SupplyKind::paper};
 std::string_view name_of(SupplyKind kind);
 std::optional<SupplyKind> supply_kind(std::string_view name);
 
@@ -32,28 +33,35 @@ struct Amount { // thousandths of the supply's unit
     friend constexpr Amount operator+(Amount a, Amount b) { return {a.thousandths + b.thousandths}; }
     friend constexpr Amount operator-(Amount a, Amount b) { return {a.thousandths - b.thousandths}; }
     friend constexpr Amount operator-(Amount a) { return {-a.thousandths}; }
-    constexpr Amount& operator+=(Amount b) { thousandths += b.thousandths; return *this; }
+    constexpr Amount& operator+=(Amount b)
+    {
+        thousandths += b.thousandths;
+        return *this;
+    }
 };
-constexpr Amount pieces(std::int64_t n) { return {n * 1000}; }
+constexpr Amount pieces(std::int64_t n)
+{
+    return {n * 1000};
+}
 
 struct Supply {
     SupplyCode code;
     std::string name;
     SupplyKind kind = SupplyKind::outer;
     Unit unit = Unit::piece;
-    std::optional<OuterForm> form; // of an outer
+    std::optional<OuterForm> form;  // of an outer
     std::optional<Weight> max_load; // of an outer
-    std::optional<Sheet> sheet;    // size of an insert or a paper sheet, unfolded
-    std::optional<Sheet> folded;   // smallest size an insert may be folded to
-    WeightEstimate weight;         // of one unit (tare of an outer; grams a litre of filler; a metre of tape)
+    std::optional<Sheet> sheet;     // size of an insert or a paper sheet, unfolded
+    std::optional<Sheet> folded;    // smallest size an insert may be folded to
+    WeightEstimate weight;          // of one unit (tare of an outer; grams a litre of filler; a metre of tape)
     Material material = Material::paper;
-    Money cost;                    // of one unit
-    Amount pack{1000};             // bought by this many
+    Money cost;        // of one unit
+    Amount pack{1000}; // bought by this many
     std::string supplier;
     int lead_days = 0;
-    Amount on_hand;                // when taken in; afterwards the ledger knows
+    Amount on_hand; // when taken in; afterwards the ledger knows
     Amount reorder_at;
-    int minutes = 0;               // to make up one
+    int minutes = 0; // to make up one
 };
 
 // How one good, or several together, is wrapped.
@@ -76,8 +84,8 @@ struct Wrapping {
 struct HouseRule {
     enum class When { every_order, gift, no_gift, abroad, good_in_order, value_from };
     When when = When::every_order;
-    GoodCode good;                  // for good_in_order
-    std::optional<Money> from;      // for value_from
+    GoodCode good;             // for good_in_order
+    std::optional<Money> from; // for value_from
     SupplyCode insert;
     int count = 1;
 };
