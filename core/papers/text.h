@@ -1,0 +1,31 @@
+// Measuring and wrapping text. The painter's own metrics come in through TextMeasure, so that core needs no fonts.
+#pragma once
+
+#include "core/papers/display_list.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace stow::papers {
+
+class TextMeasure {
+public:
+    virtual ~TextMeasure() = default;
+    virtual int width(std::string_view utf8, const Style& style) const = 0; // advance, 0.01 mm
+    virtual int ascent(const Style& style) const = 0;                       // baseline to top of the line
+    virtual int line_height(const Style& style) const = 0;
+};
+
+// Lines no wider than `width`, broken at spaces, after hyphens and slashes, and at line ends in the text; a word wider
+// than the line is broken between letters. Nothing is lost but spaces at the breaks. Never empty.
+std::vector<std::string> wrap(std::string_view utf8, int width, const Style& style, const TextMeasure& measure);
+
+// One line no wider than `width`: what is too long ends in "…".
+std::string shorten(std::string_view utf8, int width, const Style& style, const TextMeasure& measure);
+
+// By the first letter with a direction (Unicode Bidirectional Algorithm, rules P2 and P3, for the Hebrew and Arabic
+// blocks).
+Direction direction_of(std::string_view utf8);
+
+} // namespace stow::papers

@@ -1,0 +1,121 @@
+// The texts of our papers in the reader's language, and how numbers, dates and money are written in it.
+#pragma once
+
+#include "core/measure/date.h"
+#include "core/measure/money.h"
+#include "core/measure/quantity.h"
+#include "core/measure/shape.h"
+#include "core/shop/goods.h"
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace stow::papers {
+
+enum class Language { english, german };
+constexpr std::array all_languages{Language::english, Language::german};
+// Of a buyer in this country (ISO 3166-1 alpha-2): German where German is spoken by most, English elsewhere.
+Language language_for(std::string_view country);
+
+enum class Word {
+    pick_list,
+    round,
+    trays,
+    tray,
+    shelf,
+    pieces,
+    continued,
+    page,
+    of,
+    packing_slip,
+    order,
+    orders,
+    from_date,
+    for_whom,
+    item,
+    count,
+    price,
+    sum,
+    goods_total,
+    postage,
+    total,
+    part,
+    follows_apart,
+    thank_you,
+    gift_slip,
+    a_gift_from,
+    exchange_number,
+    questions,
+    bench_card,
+    put_in,
+    layer,
+    filler,
+    filler_none,
+    tape,
+    tape_none,
+    weigh,
+    service,
+    no_service,
+    closed_size,
+    inserts,
+    gift_no_prices,
+    note_from_buyer,
+    make_up,
+    close_up,
+    outer,
+    contents_of,
+    caution_heavy,
+    caution_glass,
+    caution_flammable,
+    caution_liquid,
+    standing_up,
+    carton,
+    gift_box,
+    mailer,
+    padded_mailer,
+    board_mailer,
+    tube,
+    from,
+    to,
+    parcel,
+    parcels,
+    hand_over_list,
+    carrier,
+    number,
+    date,
+    tracking,
+    untracked,
+    weight,
+    all_together,
+    handed_over_by,
+    taken_by,
+    signature,
+    time,
+    reprint,
+    personal,
+    nothing_to_pick,
+    how_many_words // last
+};
+
+class Words {
+public:
+    explicit Words(Language language) : language_(language) {}
+    Language language() const { return language_; }
+
+    std::string_view operator()(Word word) const;
+
+    std::string date(Date date) const;                              // 25 November 2026; 25. November 2026
+    std::string money(Money amount) const;                          // 1,234.50 EUR; 1.234,50 EUR
+    std::string weight(Weight weight) const;                        // 812 g; 1.25 kg from a kilogram on
+    std::string weight(const shop::WeightEstimate& estimate) const; // 812 ± 28 g: two standard deviations
+    std::string size(const Size& size) const;                       // 226 × 166 × 126 mm
+    std::string length(Length length) const;                        // 12.5 mm; 0.8 m from half a metre on
+    std::string litres(Volume volume) const;                        // 1.4 L
+
+private:
+    Language language_;
+};
+
+} // namespace stow::papers
