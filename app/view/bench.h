@@ -1,0 +1,166 @@
+// Bench: one parcel, full screen: how it goes in, what to do now, what the scale says.
+#pragma once
+
+#include "app/view/row_model.h"
+#include "app/view/scenes.h"
+#include "core/planning/plan.h"
+
+#include <QVariant>
+
+#include <memory>
+
+namespace stow {
+class Day;
+}
+
+namespace stow::view {
+
+struct BenchStep {
+    Q_GADGET
+    Q_PROPERTY(QString mark MEMBER mark)
+    Q_PROPERTY(QString words MEMBER words)
+    Q_PROPERTY(bool done MEMBER done)
+    Q_PROPERTY(bool current MEMBER current)
+public:
+    QString mark;  // number on the drawing
+    QString words; // "Ink bottle, sea green: 2"
+    bool done = false, current = false;
+};
+
+struct WaitingParcel { // at the bench, first to go first
+    Q_GADGET
+    Q_PROPERTY(qlonglong parcel MEMBER parcel)
+    Q_PROPERTY(QString number MEMBER number)
+    Q_PROPERTY(QString tray MEMBER tray)
+    Q_PROPERTY(QString buyer MEMBER buyer)
+    Q_PROPERTY(QString collection MEMBER collection)
+public:
+    qlonglong parcel = 0;
+    QString number, tray, buyer, collection;
+};
+
+// What ParcelView draws: the plan itself, kept alive by the item.
+struct ParcelScene {
+    Q_GADGET
+    QML_ANONYMOUS
+public:
+    std::shared_ptr<const planning::ParcelPlan> plan;
+    QString sentence; // for the screen reader
+    friend bool operator==(const ParcelScene&, const ParcelScene&) { return false; }
+};
+
+class BenchController : public QObject {
+    Q_OBJECT
+    QML_ANONYMOUS
+    Q_PROPERTY(bool empty READ empty NOTIFY changed)
+    Q_PROPERTY(stow::view::RowModel* waiting READ waiting CONSTANT)
+    Q_PROPERTY(stow::view::RowModel* steps READ steps CONSTANT)
+    Q_PROPERTY(QString parcel READ parcel NOTIFY changed) // "Parcel 2611-017"
+    Q_PROPERTY(QString whose READ whose NOTIFY changed)   // "tray C · Ines Halvard, Ostermund · DE"
+    Q_PROPERTY(QString count READ count NOTIFY changed)   // "16 of 24"
+    Q_PROPERTY(QString outer READ outer NOTIFY changed)   // "Carton K3"
+    Q_PROPERTY(QString proof READ proof NOTIFY changed)   // "smallest that holds it, proven"
+    Q_PROPERTY(QString outerSize READ outerSize NOTIFY changed)
+    Q_PROPERTY(QString filler READ filler NOTIFY
+                   changed) // "Filler: shredded paper 1.4 L (38 g) · tissue 2 sheets · tape 0.8 m"
+    Q_PROPERTY(QString caution READ caution NOTIFY changed) // lifting, glass…; empty: none
+    Q_PROPERTY(QString note READ note NOTIFY changed)       // the buyer's note, to be read
+    Q_PROPERTY(QString address READ address NOTIFY changed) // large, to copy by hand when the printer is out
+    Q_PROPERTY(QString doNow READ doNow NOTIFY changed)     // "Put in the two ink bottles, caps up"
+    Q_PROPERTY(QString doNowMore READ doNowMore NOTIFY changed)
+    Q_PROPERTY(QString doneWords READ doneWords NOTIFY changed) // on the button: "Done", "Stuck on"
+    Q_PROPERTY(int stepCount READ stepCount NOTIFY changed)
+    Q_PROPERTY(int currentStep READ currentStep NOTIFY changed)
+    Q_PROPERTY(bool weighing READ weighing NOTIFY changed) // the step wants the scale
+    Q_PROPERTY(stow::view::ParcelScene scene READ scene NOTIFY changed)
+    Q_PROPERTY(int layers READ layers NOTIFY changed)
+    Q_PROPERTY(int layer READ layer WRITE setLayer NOTIFY layerChanged) // 1 to layers
+    Q_PROPERTY(QString layerWords READ layerWords NOTIFY layerChanged)
+    Q_PROPERTY(int highlight READ highlight NOTIFY changed) // number on the drawing; 0: none
+
+    Q_PROPERTY(QString reading READ reading NOTIFY scaleChanged)         // "818 g"; empty: nothing weighed
+    Q_PROPERTY(QString verdict READ verdict NOTIFY scaleChanged)         // "as expected, 812 ± 28 g"
+    Q_PROPERTY(QString verdictMore READ verdictMore NOTIFY scaleChanged) // "seen from 24 g: a card would not be"
+    Q_PROPERTY(int verdictKind READ verdictKind NOTIFY scaleChanged)     // 0 nothing yet, 1 right, 2 look here, 3 stop
+    Q_PROPERTY(QString service READ service NOTIFY scaleChanged)
+    Q_PROPERTY(QString edge READ edge NOTIFY scaleChanged) // "182 g below the step edge"
+    Q_PROPERTY(bool edgeAtRisk READ edgeAtRisk NOTIFY scaleChanged)
+    Q_PROPERTY(stow::view::RulerScene ruler READ ruler NOTIFY scaleChanged)
+public:
+    explicit BenchController(Day& day, QObject* parent = nullptr);
+
+    RowModel* waiting() { return &waiting_; }
+    RowModel* steps() { return &steps_; }
+    bool empty() const { return !scene_.plan; }
+    QString parcel() const { return parcel_; }
+    QString whose() const { return whose_; }
+    QString count() const { return count_; }
+    QString outer() const { return outer_; }
+    QString proof() const { return proof_; }
+    QString outerSize() const { return outer_size_; }
+    QString filler() const { return filler_; }
+    QString caution() const { return caution_; }
+    QString note() const { return note_; }
+    QString address() const { return address_; }
+    QString doNow() const { return do_now_; }
+    QString doNowMore() const { return do_now_more_; }
+    QString doneWords() const { return done_words_; }
+    int stepCount() const { return static_cast<int>(steps_.all().size()); }
+    int currentStep() const { return current_step_; }
+    bool weighing() const { return weighing_; }
+    ParcelScene scene() const { return scene_; }
+    int layers() const { return layers_; }
+    int layer() const { return layer_; }
+    void setLayer(int layer);
+    QString layerWords() const;
+    int highlight() const { return highlight_; }
+    QString reading() const { return reading_; }
+    QString verdict() const { return verdict_; }
+    QString verdictMore() const { return verdict_more_; }
+    int verdictKind() const { return verdict_kind_; }
+    QString service() const { return service_; }
+    QString edge() const { return edge_; }
+    bool edgeAtRisk() const { return edge_at_risk_; }
+    RulerScene ruler() const { return ruler_; }
+
+    Q_INVOKABLE void open(qlonglong parcel);         // 0: the first that waits
+    Q_INVOKABLE void done();                         // the current step
+    Q_INVOKABLE void back();                         // the step before
+    Q_INVOKABLE QString weigh(const QString& typed); // "818", "818,5 g", "0.818 kg"; empty: understood
+    Q_INVOKABLE void itIsRight();                    // the weight was looked at and stands
+    Q_INVOKABLE void boxGone();                      // this outer is gone: stock put right, planned again
+    Q_INVOKABLE QString addSomething(const QString& good, int count);
+    Q_INVOKABLE void stuckOn(); // the label sits on this parcel
+    Q_INVOKABLE void labelMissing();
+    Q_INVOKABLE void printAgain();
+    Q_INVOKABLE void later(); // put it back, take the next
+    bool scan(const QString& code);
+
+    void refresh();
+
+signals:
+    void changed();
+    void layerChanged();
+    void scaleChanged();
+    void said(const QString& words);
+    void wrong(const QString& word, const QString& words);
+    void right();
+    void stateMoved();
+
+private:
+    void showScale();
+
+    Day& day_;
+    Rows<WaitingParcel> waiting_;
+    Rows<BenchStep> steps_;
+    qlonglong id_ = 0;
+    QString parcel_, whose_, count_, outer_, proof_, outer_size_, filler_, caution_, note_, address_;
+    QString do_now_, do_now_more_, done_words_;
+    QString reading_, verdict_, verdict_more_, service_, edge_;
+    ParcelScene scene_;
+    RulerScene ruler_;
+    int current_step_ = 0, layers_ = 0, layer_ = 0, highlight_ = 0, verdict_kind_ = 0;
+    bool weighing_ = false, edge_at_risk_ = false;
+};
+
+} // namespace stow::view

@@ -1,0 +1,85 @@
+// The desk: everything the window shows, made once by main and handed to Main.qml as its one property.
+#pragma once
+
+#include "app/view/arrivals.h"
+#include "app/view/bench.h"
+#include "app/view/cupboard.h"
+#include "app/view/day_line.h"
+#include "app/view/find.h"
+#include "app/view/hand_over.h"
+#include "app/view/pick.h"
+#include "app/view/plan.h"
+
+namespace stow::view {
+
+class Desk : public QObject {
+    Q_OBJECT
+    QML_NAMED_ELEMENT(Desk)
+    QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(Place place READ place WRITE setPlace NOTIFY placeChanged)
+    Q_PROPERTY(stow::view::DayLine* dayLine READ dayLine CONSTANT)
+    Q_PROPERTY(stow::view::ArrivalsController* arrivals READ arrivals CONSTANT)
+    Q_PROPERTY(stow::view::PlanController* plan READ plan CONSTANT)
+    Q_PROPERTY(stow::view::PickController* pick READ pick CONSTANT)
+    Q_PROPERTY(stow::view::BenchController* bench READ bench CONSTANT)
+    Q_PROPERTY(stow::view::HandOverController* handOver READ handOver CONSTANT)
+    Q_PROPERTY(stow::view::CupboardController* cupboard READ cupboard CONSTANT)
+    Q_PROPERTY(stow::view::FindController* find READ find CONSTANT)
+    Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged)       // the last thing that happened
+    Q_PROPERTY(QString undoWords READ undoWords NOTIFY noticeChanged) // "Undo: order 1042 called off"; empty: nothing
+    // Full-screen word; waits for a key. Empty: none.
+    Q_PROPERTY(QString stopWord READ stopWord NOTIFY stopChanged)
+    Q_PROPERTY(QString stopMore READ stopMore NOTIFY stopChanged)
+public:
+    enum class Place { arrivals, plan, pick, bench, hand_over, cupboard };
+    Q_ENUM(Place)
+
+    explicit Desk(Day& day, QObject* parent = nullptr);
+
+    Place place() const { return place_; }
+    void setPlace(Place place);
+    DayLine* dayLine() { return &day_line_; }
+    ArrivalsController* arrivals() { return &arrivals_; }
+    PlanController* plan() { return &plan_; }
+    PickController* pick() { return &pick_; }
+    BenchController* bench() { return &bench_; }
+    HandOverController* handOver() { return &hand_over_; }
+    CupboardController* cupboard() { return &cupboard_; }
+    FindController* find() { return &find_; }
+    QString notice() const { return notice_; }
+    QString undoWords() const { return undo_words_; }
+    QString stopWord() const { return stop_word_; }
+    QString stopMore() const { return stop_more_; }
+
+    Q_INVOKABLE void undo();
+    Q_INVOKABLE void scan(const QString& code);    // wherever she is
+    Q_INVOKABLE void goOn();                       // past the stop word
+    Q_INVOKABLE void openParcel(qlonglong parcel); // at the bench, at the step it stands
+
+    void refresh();
+
+signals:
+    void placeChanged();
+    void noticeChanged();
+    void stopChanged();
+    void right(); // one tone
+    void wrong(); // the other
+
+private:
+    void say(const QString& words);
+    void stop(const QString& word, const QString& more);
+
+    Day& day_;
+    DayLine day_line_;
+    ArrivalsController arrivals_;
+    PlanController plan_;
+    PickController pick_;
+    BenchController bench_;
+    HandOverController hand_over_;
+    CupboardController cupboard_;
+    FindController find_;
+    Place place_ = Place::arrivals;
+    QString notice_, undo_words_, stop_word_, stop_more_;
+};
+
+} // namespace stow::view

@@ -1,0 +1,51 @@
+// Find: from a name, postcode, order or tracking number to what went in and where it is.
+#pragma once
+
+#include "app/view/row_model.h"
+
+namespace stow {
+class Day;
+}
+
+namespace stow::view {
+
+struct FoundRow {
+    Q_GADGET
+    Q_PROPERTY(qlonglong order MEMBER order)
+    Q_PROPERTY(qlonglong parcel MEMBER parcel)
+    Q_PROPERTY(QString number MEMBER number)
+    Q_PROPERTY(QString buyer MEMBER buyer)
+    Q_PROPERTY(QString place MEMBER place)
+    Q_PROPERTY(QString contents MEMBER contents)
+    Q_PROPERTY(QString state MEMBER state)
+    Q_PROPERTY(QString history MEMBER history)
+public:
+    qlonglong order = 0, parcel = 0;
+    QString number, buyer, place, contents;
+    QString state;   // "handed over, list 12"
+    QString history; // a line a step, with time and weight
+};
+
+class FindController : public QObject {
+    Q_OBJECT
+    QML_ANONYMOUS
+    Q_PROPERTY(QString text READ text WRITE setText NOTIFY changed)
+    Q_PROPERTY(QString words READ words NOTIFY changed) // "3 found", "nothing found for …"
+    Q_PROPERTY(stow::view::RowModel* found READ found CONSTANT)
+public:
+    explicit FindController(Day& day, QObject* parent = nullptr);
+    QString text() const { return text_; }
+    void setText(const QString& text);
+    QString words() const { return words_; }
+    RowModel* found() { return &found_; }
+
+signals:
+    void changed();
+
+private:
+    Day& day_;
+    QString text_, words_;
+    Rows<FoundRow> found_;
+};
+
+} // namespace stow::view

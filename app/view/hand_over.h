@@ -1,0 +1,80 @@
+// Hand-over: what each courier takes, on a numbered list, and the tracking numbers.
+#pragma once
+
+#include "app/view/row_model.h"
+
+namespace stow {
+class Day;
+}
+
+namespace stow::view {
+
+struct CarrierRow {
+    Q_GADGET
+    Q_PROPERTY(QString carrier MEMBER carrier)
+    Q_PROPERTY(QString collection MEMBER collection)
+    Q_PROPERTY(QString left MEMBER left)
+    Q_PROPERTY(int labelled MEMBER labelled)
+    Q_PROPERTY(int behind MEMBER behind)
+    Q_PROPERTY(QString behindWords MEMBER behind_words)
+    Q_PROPERTY(QString closed MEMBER closed)
+public:
+    QString carrier, collection, left;
+    int labelled = 0, behind = 0; // behind: not labelled yet, so they would stay
+    QString behind_words;         // which promises break, what else keeps them
+    QString closed;               // "list 1 closed 15:40, 7 parcels"; empty: none today
+};
+
+struct LabelledRow {
+    Q_GADGET
+    Q_PROPERTY(qlonglong parcel MEMBER parcel)
+    Q_PROPERTY(QString number MEMBER number)
+    Q_PROPERTY(QString buyer MEMBER buyer)
+    Q_PROPERTY(QString place MEMBER place)
+    Q_PROPERTY(QString carrier MEMBER carrier)
+    Q_PROPERTY(QString service MEMBER service)
+    Q_PROPERTY(QString weight MEMBER weight)
+    Q_PROPERTY(QString postage MEMBER postage)
+    Q_PROPERTY(QString tracking MEMBER tracking)
+    Q_PROPERTY(QString list MEMBER list)
+public:
+    qlonglong parcel = 0;
+    QString number, buyer, place, carrier, service, weight, postage, tracking, list;
+};
+
+class HandOverController : public QObject {
+    Q_OBJECT
+    QML_ANONYMOUS
+    Q_PROPERTY(stow::view::RowModel* carriers READ carriers CONSTANT)
+    Q_PROPERTY(stow::view::RowModel* parcels READ parcels CONSTANT)
+    Q_PROPERTY(QString headline READ headline NOTIFY changed)
+    Q_PROPERTY(QString summary READ summary NOTIFY changed)
+    Q_PROPERTY(bool empty READ empty NOTIFY changed)
+public:
+    explicit HandOverController(Day& day, QObject* parent = nullptr);
+
+    RowModel* carriers() { return &carriers_; }
+    RowModel* parcels() { return &parcels_; }
+    QString headline() const { return headline_; }
+    QString summary() const { return summary_; }
+    bool empty() const { return parcels_.all().empty(); }
+
+    Q_INVOKABLE void courierIsHere(int carrier); // closes the list of exactly the labelled parcels, and prints it
+    Q_INVOKABLE QString setTracking(int parcel, const QString& number);
+    Q_INVOKABLE void cameBack(int parcel);
+
+    void refresh();
+
+signals:
+    void changed();
+    void said(const QString& words);
+    void stateMoved();
+
+private:
+    Day& day_;
+    Rows<CarrierRow> carriers_;
+    Rows<LabelledRow> parcels_;
+    QString headline_, summary_;
+};
+
+} // namespace stow::view
