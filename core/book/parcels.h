@@ -1,0 +1,92 @@
+// Parcels in the book, from the plan to the courier.
+#pragma once
+
+#include "core/book/steps.h"
+#include "core/planning/plan.h"
+
+namespace stow::book {
+
+struct HeldParcel {
+    shop::Parcel parcel;
+    planning::ParcelPlan plan; // the snapshot it is packed by
+    int round = 0;             // of picking; 0: none yet
+};
+
+// In place of the planned, unlocked parcels of `orders` come these. Numbers run within the month: 2611-001, 2611-002.
+// Refused when an order would have more pieces in parcels than in its lines. Gives the new parcels in the given order.
+tl::expected<std::vector<shop::ParcelId>, Refused> put_plan(Book& book, const std::vector<shop::OrderId>& orders,
+                                                            const std::vector<planning::ParcelPlan>& plans);
+// Another plan for one parcel that is not packed yet (box gone, something added); number, tray and lock stay, bench
+// steps start anew.
+Done replan(Book& book, shop::ParcelId id, const planning::ParcelPlan& plan);
+Done drop_parcel(Book& book, shop::ParcelId id); // not once it is packed
+
+std::vector<shop::Parcel> parcels(const Book& book); // without plans, by number
+std::vector<shop::Parcel> parcels_in(const Book& book, shop::ParcelState state);
+std::vector<shop::Parcel> parcels_of(const Book& book, shop::OrderId order);
+std::optional<HeldParcel> parcel(const Book& book, shop::ParcelId id);
+std::optional<HeldParcel> parcel_by_number(const Book& book, std::string_view number);
+// Those packed on days from..until (inclusive, UTC), with plans: for the records.
+std::vector<HeldParcel> parcels_packed(const Book& book, Date from, Date until);
+
+struct Standing {                       // may the parcel go on?
+    std::vector<shop::OrderId> changed; // versions grew since it was planned, if any did
+    std::vector<shop::OrderId> called_off;
+    std::vector<shop::OrderId> aside;
+    bool stops() const { return !changed.empty() || !called_off.empty() || !aside.empty(); }
+};
+Standing parcel_standing(const Book& book, const shop::Parcel& parcel);
+// She has looked at the changed order and the parcel still serves.
+Done accept_changes(Book& book, shop::ParcelId id);
+
+Done lock_parcel(Book& book, shop::ParcelId id);
+Done unlock_parcel(Book& book, shop::ParcelId id); // while planned
+
+struct Tray {
+    shop::ParcelId parcel;
+    std::string name; // "A"
+};
+// A round of picking; locks its parcels. Gives the number of the round.
+tl::expected<int, Refused> start_round(Book& book, const std::vector<Tray>& trays);
+Done mark_picked(Book& book, shop::ParcelId id);
+// Picked, but not there or broken: `missing` pieces leave the stock, the orders are set aside, the parcel is dropped.
+Done not_there(Book& book, shop::ParcelId id, const shop::GoodCode& good, int missing, const std::string& reason);
+
+Done bench_tick(Book& book, shop::ParcelId id, int steps_done);
+Done weigh(Book& book, shop::ParcelId id, shop::WeighingStage stage, Weight weight, bool overridden = false);
+// Supplies of the plan are used up, goods (of a set: its parts) leave the stock.
+Done mark_packed(Book& book, shop::ParcelId id);
+Done choose_service(Book& book, shop::ParcelId id, const std::string& carrier, const std::string& service,
+                    std::optional<Money> postage);
+Done mark_labelled(Book& book, shop::ParcelId id);
+Done set_tracking(Book& book, shop::ParcelId id, const std::string& tracking);
+Done mark_came_back(Book& book, shop::ParcelId id);
+
+struct PostageBought {
+    std::int64_t id = 0;
+    shop::ParcelId parcel;
+    std::string carrier, service;
+    Money amount;
+    std::string number; // the carrier's, or of the receipt
+    Instant at;
+    bool refunded = false;
+};
+// Refused with already_bought when postage stands for this parcel, unless `again`.
+Done buy_postage(Book& book, const PostageBought& bought, bool again = false);
+Done refund_postage(Book& book, std::int64_t id);
+std::vector<PostageBought> postage_bought(const Book& book, shop::ParcelId id);
+
+struct HandOverList {
+    shop::ListId id;
+    std::string carrier;
+    Date day;
+    int number = 1; // of the carrier's lists that day
+    Instant at;
+    std::vector<shop::ParcelId> parcels; // by parcel number
+};
+// Closes a list of exactly the labelled parcels of the carrier that may go; those that stop stay.
+tl::expected<HandOverList, Refused> hand_over(Book& book, const std::string& carrier);
+std::vector<HandOverList> hand_over_lists(const Book& book); // newest first
+std::optional<HandOverList> hand_over_list(const Book& book, shop::ListId id);
+
+} // namespace stow::book
