@@ -13,11 +13,12 @@ namespace stow::intake {
 struct CsvLimits {
     std::size_t line_bytes = 1 << 20;
     std::size_t rows = 200'000;
+    std::size_t file_bytes = 64 << 20;
 };
 
 struct CsvRow {
     std::size_t line = 0;           // in the file, from 1, where the row begins
-    std::vector<std::string> cells; // UTF-8, trimmed of surrounding spaces
+    std::vector<std::string> cells; // UTF-8; spaces around a cell are dropped unless quoted
 };
 
 struct Csv {
