@@ -49,6 +49,8 @@ QString reason(const planning::PassedOver& passed)
     case Why::none_left: return Words::tr("none left");
     case Why::no_service: return Words::tr("no service takes it");
     case Why::dearer: return Words::tr("dearer in all");
+    case Why::too_little_cushion: return Words::tr("too little cushion at its walls");
+    case Why::too_late: return Words::tr("no service with it keeps the promised day");
     }
     return {};
 }
@@ -104,6 +106,7 @@ QString stuck(const planning::StuckOrder& s)
     case Stuck::nothing_holds_it: return Words::tr("no outer on hand holds it");
     case Stuck::no_service: return Words::tr("no service takes it");
     case Stuck::missing_size: return Words::tr("%1 has no size or weight yet").arg(good);
+    case Stuck::no_gift_box_left: return Words::tr("no gift box for %1 left").arg(good);
     }
     return {};
 }

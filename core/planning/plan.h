@@ -19,9 +19,10 @@ enum class Preference { smallest, cheapest, least_material };
 std::string_view name_of(Preference preference); // "smallest", "cheapest", "least-material"
 std::optional<Preference> preference(std::string_view name);
 
-// One thing that goes into the outer: a wrapped good, several wrapped together, a gift box with content, or an insert.
+// One thing that goes into the outer: a wrapped good, several wrapped together, a gift box with content, an insert, or
+// several sheets rolled together.
 struct PackedItem {
-    enum class Kind { good, gift_box, insert, slip } kind = Kind::good;
+    enum class Kind { good, gift_box, insert, slip, gift_note, roll } kind = Kind::good;
     std::string id;          // as the arrangement calls it
     std::string name;        // for people
     shop::GoodCode good;     // of a good
@@ -31,8 +32,10 @@ struct PackedItem {
     Shape shape; // wrapped
     bool fragile = false;
     bool rolled = false;             // a sheet that travels rolled
+    bool folded = false;             // an insert or slip folded smaller than it could be
+    bool under_cushion = false;      // lies flat beneath the cushion of the floor: no place in the arrangement
     shop::WeightEstimate weight;     // of one, with its wrapping
-    std::vector<PackedItem> content; // of a gift box
+    std::vector<PackedItem> content; // of a gift box or a roll
 };
 
 struct Used { // a supply this parcel uses up
@@ -44,8 +47,17 @@ struct Used { // a supply this parcel uses up
 struct PassedOver {
     shop::SupplyCode outer;
     OuterForm form;
-    enum class Why { does_not_fit, undecided, none_left, no_service, dearer } why = Why::does_not_fit;
+    enum class Why {
+        does_not_fit,
+        undecided,
+        none_left,
+        no_service,
+        dearer,
+        too_little_cushion,
+        too_late
+    } why = Why::does_not_fit;
     fitting::Refusal refusal; // for does_not_fit and undecided
+    Length gives{};           // does_not_fit: the wrap of what stays out may be pressed by this much; by hand only
 };
 
 struct ParcelPlan {
@@ -53,7 +65,8 @@ struct ParcelPlan {
     std::vector<PackedItem> items;
     fitting::Question question; // with the chosen outer only: what the checker judges
     shop::SupplyCode outer;
-    std::optional<Length> cut_height;
+    std::optional<Length> cut_height; // as the question has it, ease taken off
+    std::optional<Length> cut_at;     // true inner height to cut the carton down to
     std::vector<fitting::Placement> placements;
     std::vector<PassedOver> passed_over;
     bool proven_smallest = false;
@@ -72,7 +85,11 @@ struct ParcelPlan {
     Money packaging;                      // cost of all supplies used
     std::optional<Money> saves_if_larger; // a larger outer is cheaper in all by this much
     shop::SupplyCode cheaper_outer;
-    int part = 1, parts = 1; // of an order that was split
+    int part = 1, parts = 1;   // of an order that was split
+    bool split_proven = false; // no cheaper way to split exists; false where the search ended early
+    bool squeezed = false;     // by hand: the wraps are pressed as far as they give
+    Date hand_over, delivered; // with the chosen service: next collection, last likely day of delivery
+    bool keeps_promise = true; // of the promised day, if there is one
 };
 
 enum class Stuck {
@@ -83,7 +100,8 @@ enum class Stuck {
     short_of_goods,
     nothing_holds_it,
     no_service,
-    missing_size
+    missing_size,
+    no_gift_box_left
 };
 
 struct StuckOrder {
@@ -91,6 +109,8 @@ struct StuckOrder {
     Stuck why;
     shop::GoodCode good;
     int missing = 0;
+    std::vector<PassedOver> passed_over{}; // of nothing_holds_it: why each outer does not
+    std::vector<postage::Quote> quotes{};  // of no_service: why each does not take the smallest parcel found
 };
 
 struct Shortage {
