@@ -1,0 +1,85 @@
+#include "app/plan_day.h"
+
+#include <algorithm>
+#include <set>
+
+namespace stow {
+
+namespace {
+
+// What parcels that stay as they are will still take from shelf and rack.
+void reserve(const Day& day, const std::set<shop::ParcelId>& free, planning::Wish& wish)
+{
+    for (const shop::Parcel& parcel : book::parcels(day.book())) {
+        const bool waits = parcel.state == shop::ParcelState::planned || parcel.state == shop::ParcelState::picked;
+        if (!waits || free.contains(parcel.id)) continue;
+        const auto held = book::parcel(day.book(), parcel.id);
+        wish.reserved.insert(wish.reserved.end(), held->plan.uses.begin(), held->plan.uses.end());
+        for (const shop::Piece& piece : parcel.pieces) wish.reserved_goods.push_back({piece.good, piece.count});
+    }
+}
+
+std::vector<shop::OrderId> ids_of(const std::vector<shop::HeldOrder>& orders)
+{
+    std::vector<shop::OrderId> ids;
+    ids.reserve(orders.size());
+    for (const shop::HeldOrder& held : orders) ids.push_back(held.id);
+    return ids;
+}
+
+planning::Wish wish_of(const Day& day, planning::Preference preference)
+{
+    planning::Wish wish;
+    wish.day = day.today();
+    wish.preference = preference;
+    wish.ready_at = day.time();
+    return wish;
+}
+
+} // namespace
+
+PlanInput gather(const Day& day, planning::Preference preference)
+{
+    PlanInput input{day.cupboard(), book::orders_to_plan(day.book()), day.rate_sheets(), wish_of(day, preference)};
+    std::set<shop::ParcelId> replaced;
+    for (const shop::HeldOrder& held : input.orders) {
+        for (const shop::Parcel& parcel : book::parcels_of(day.book(), held.id)) {
+            if (parcel.state == shop::ParcelState::planned && !parcel.locked) replaced.insert(parcel.id);
+        }
+    }
+    reserve(day, replaced, input.wish);
+    return input;
+}
+
+tl::expected<std::vector<shop::ParcelId>, book::Refused> store(Day& day, const PlanInput& input,
+                                                               const planning::DayPlan& plan)
+{
+    auto stored = book::put_plan(day.book(), ids_of(input.orders), plan.parcels);
+    if (stored) day.moved();
+    return stored;
+}
+
+tl::expected<planning::ParcelPlan, NotRepacked> repack(Day& day, shop::ParcelId id,
+                                                       const std::optional<shop::SupplyCode>& outer, Run& run,
+                                                       fitting::Memory* memory)
+{
+    const auto held = book::parcel(day.book(), id);
+    if (!held) return tl::unexpected(NotRepacked{book::Refused{book::Why::unknown_parcel, {}, {}}});
+    std::vector<shop::HeldOrder> orders;
+    for (const shop::Piece& piece : held->parcel.pieces) {
+        const bool known = std::any_of(orders.begin(), orders.end(), [&](const auto& o) { return o.id == piece.order; });
+        if (const shop::HeldOrder* order = day.order(piece.order); order != nullptr && !known) orders.push_back(*order);
+    }
+    planning::Wish wish = wish_of(day, planning::Preference::smallest);
+    reserve(day, {id}, wish);
+    auto plan = planning::plan_parcel(day.cupboard(), orders, held->parcel.pieces, day.rate_sheets(), wish, outer, run,
+                                      memory);
+    if (!plan) return tl::unexpected(NotRepacked{plan.error()});
+    plan->part = held->plan.part;
+    plan->parts = held->plan.parts;
+    if (const auto done = book::replan(day.book(), id, *plan); !done) return tl::unexpected(NotRepacked{done.error()});
+    day.moved();
+    return *plan;
+}
+
+} // namespace stow

@@ -1,0 +1,36 @@
+// Planning the day from the book and back into it, in three parts so that the middle one can run on another thread.
+#pragma once
+
+#include "app/day.h"
+#include "core/book/orders.h"
+#include "core/book/parcels.h"
+#include "core/planning/planner.h"
+
+#include <variant>
+
+namespace stow {
+
+// Values only: nothing here refers to the book.
+struct PlanInput {
+    shop::Cupboard cupboard;
+    std::vector<shop::HeldOrder> orders;
+    std::vector<postage::RateSheet> rate_sheets;
+    planning::Wish wish; // with what kept parcels have reserved
+};
+
+// Everything that is checked and in no kept parcel.
+PlanInput gather(const Day& day, planning::Preference preference);
+
+// Puts the plan in place of the planned, unlocked parcels of its orders. Gives the new parcels in the plan's order.
+tl::expected<std::vector<shop::ParcelId>, book::Refused> store(Day& day, const PlanInput& input,
+                                                               const planning::DayPlan& plan);
+
+// Why a parcel could not be planned anew.
+using NotRepacked = std::variant<planning::StuckOrder, book::Refused>;
+
+// The parcel's own pieces in another outer: the one named, or the best that is on hand. Not once it is packed.
+tl::expected<planning::ParcelPlan, NotRepacked> repack(Day& day, shop::ParcelId parcel,
+                                                       const std::optional<shop::SupplyCode>& outer, Run& run,
+                                                       fitting::Memory* memory = nullptr);
+
+} // namespace stow
