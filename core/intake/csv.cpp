@@ -2,8 +2,10 @@
 
 #include "core/intake/text_encoding.h"
 
+#include <algorithm>
 #include <csv.h>
 #include <fstream>
+#include <functional>
 #include <istream>
 
 namespace stow::intake {

@@ -1,5 +1,6 @@
 #include "core/intake/text_encoding.h"
 
+#include <algorithm>
 #include <memory>
 #include <unicode/ucnv.h>
 #include <unicode/ucsdet.h>

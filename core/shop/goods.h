@@ -8,6 +8,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace stow::shop {
@@ -19,6 +20,8 @@ struct WeightEstimate { // of one piece: mean and standard deviation
 };
 
 enum class Restriction { none, flammable, ask_carrier }; // what the carrier must be asked about
+std::string_view name_of(Restriction restriction);       // "none", "flammable", "ask carrier"
+std::optional<Restriction> restriction(std::string_view name);
 
 struct SetPart { // a good and how many of it
     GoodCode good;

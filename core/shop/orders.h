@@ -84,7 +84,8 @@ struct HeldOrder {
 // and punctuation aside.
 std::string joining_key(const Address& to);
 
-// What keeps an order from being planned, or should be looked at before it is.
+// What keeps an order from being planned, or should be looked at before it is. `missing_street`: no name, street or
+// town. `joinable` and `changed` are seen from all held orders, not from one.
 enum class OrderProblem {
     unmatched_good,
     unpaid,
@@ -103,7 +104,7 @@ struct OrderFinding {
 };
 std::vector<OrderFinding> look_over(const Order& order, Date today);
 
-// The shape a country's postcodes have; nothing where we do not know one.
+// Has the shape that the country's postcodes have; true where we know of none. Letter case aside.
 bool postcode_ok(const std::string& country, const std::string& postcode);
 
 } // namespace stow::shop

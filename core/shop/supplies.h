@@ -89,5 +89,7 @@ struct HouseRule {
     SupplyCode insert;
     int count = 1;
 };
+std::string_view name_of(HouseRule::When when); // "every order", "gift", "no gift", "abroad", "good", "value from"
+std::optional<HouseRule::When> rule_when(std::string_view name);
 
 } // namespace stow::shop
