@@ -20,12 +20,16 @@ LocalTime system_local_time()
     return {Date{ymd}, TimeOfDay{wall.tm_hour * 60 + wall.tm_min}};
 }
 
-Day::Day(book::Book book, WallClock clock) : book_(std::move(book)), clock_(std::move(clock)) { moved(); }
+Day::Day(book::Book book, WallClock clock) : book_(std::move(book)), clock_(std::move(clock))
+{
+    moved();
+}
 
 const shop::HeldOrder* Day::order(shop::OrderId id) const
 {
-    const auto found = std::lower_bound(orders_.begin(), orders_.end(), id,
-                                        [](const shop::HeldOrder& held, shop::OrderId wanted) { return held.id < wanted; });
+    const auto found =
+        std::lower_bound(orders_.begin(), orders_.end(), id,
+                         [](const shop::HeldOrder& held, shop::OrderId wanted) { return held.id < wanted; });
     return found != orders_.end() && found->id == id ? &*found : nullptr;
 }
 

@@ -59,21 +59,21 @@ tl::expected<std::vector<shop::ParcelId>, book::Refused> store(Day& day, const P
     return stored;
 }
 
-tl::expected<planning::ParcelPlan, NotRepacked> repack(Day& day, shop::ParcelId id,
-                                                       const std::optional<shop::SupplyCode>& outer, Run& run,
-                                                       fitting::Memory* memory)
+tl::expected<planning::ParcelPlan, NotRepacked>
+repack(Day& day, shop::ParcelId id, const std::optional<shop::SupplyCode>& outer, Run& run, fitting::Memory* memory)
 {
     const auto held = book::parcel(day.book(), id);
     if (!held) return tl::unexpected(NotRepacked{book::Refused{book::Why::unknown_parcel, {}, {}}});
     std::vector<shop::HeldOrder> orders;
     for (const shop::Piece& piece : held->parcel.pieces) {
-        const bool known = std::any_of(orders.begin(), orders.end(), [&](const auto& o) { return o.id == piece.order; });
+        const bool known =
+            std::any_of(orders.begin(), orders.end(), [&](const auto& o) { return o.id == piece.order; });
         if (const shop::HeldOrder* order = day.order(piece.order); order != nullptr && !known) orders.push_back(*order);
     }
     planning::Wish wish = wish_of(day, planning::Preference::smallest);
     reserve(day, {id}, wish);
-    auto plan = planning::plan_parcel(day.cupboard(), orders, held->parcel.pieces, day.rate_sheets(), wish, outer, run,
-                                      memory);
+    auto plan =
+        planning::plan_parcel(day.cupboard(), orders, held->parcel.pieces, day.rate_sheets(), wish, outer, run, memory);
     if (!plan) return tl::unexpected(NotRepacked{plan.error()});
     plan->part = held->plan.part;
     plan->parts = held->plan.parts;

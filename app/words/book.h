@@ -1,0 +1,19 @@
+// Words for what the shop book answers.
+#pragma once
+
+#include "core/book/backup.h"
+#include "core/book/book.h"
+#include "core/book/steps.h"
+#include "core/book/verify.h"
+
+#include <QString>
+
+namespace stow::words {
+
+QString problem(const book::OpenProblem& problem);
+QString problem(const book::BackupProblem& problem);
+QString refused(const book::Refused& refused); // "parcel 2611-017 is packed already"
+QString step(const book::Step& step);          // "order 1042 called off"
+QString finding(const book::Finding& finding);
+
+} // namespace stow::words
