@@ -21,12 +21,15 @@ struct ParcelFacts {
     Date hand_over;
 };
 
+// One reason for each service: the first that holds, in the order date, place, content, cover, price, size, weight.
 enum class NotTaken { not_valid_then, no_zone, too_big, too_small, too_heavy, not_admitted, not_covered, no_price };
 
 struct Refused {
     NotTaken reason;
-    std::optional<Length> over_by; // too_big: by how much the nearest format is missed
-    std::string what;              // the format, the content, the limit missed: "length", "sum", "girth"
+    std::optional<Length> over_by;    // too_big, too_small: by how much the nearest format is missed
+    std::string what;                 // the content, the cover, or the limit missed: "length", "sum", "girth"
+    std::string format;               // too_big, too_small: the nearest format
+    std::optional<Weight> heavier_by; // too_heavy: past the last step of the formats that fit
 };
 
 struct Part {
@@ -40,8 +43,9 @@ struct Price {
     std::vector<Part> parts; // they add up to the total
     std::string zone, format;
     Weight charged;                  // the greater of actual and volumetric weight, rounded as the service says
-    std::optional<Weight> step_edge; // upper weight of the step paid for, actual grams
-    std::optional<Money> next_step;  // total at the next step of the same format
+    std::optional<Weight> step_edge; // greatest weight on the scale at which the total is still this one
+    std::optional<Money> next_step;  // total just past that edge; nothing: the service takes no more
+    std::optional<bool> covered;     // is the goods' value; nothing: not asked, or in another currency
 };
 
 struct Quote {
@@ -54,11 +58,31 @@ struct Quote {
 
 // One quote a service, in the order of the sheets. Where several sheets of a carrier exist, the one valid on the day of
 // hand-over counts; the cheapest format that takes the parcel is used.
+// Rounding: a percent surcharge is taken of the base price, tax of base and surcharges together; each is rounded once
+// to the nearest minor unit, halves away from zero. Per-kilogram prices count started kilograms of the charged weight.
+// Volumetric weight is length * width * height / divisor of the sides as they are, of a roll those of its block.
+// The sheets must have no problem that stops (rate_sheet.h); amounts in two currencies throw std::logic_error.
 std::vector<Quote> quotes(const std::vector<RateSheet>& sheets, const ParcelFacts& parcel);
 
-// The prices along a service's weight axis for a parcel of this size and place: the marks of the postage ruler.
+// The same for many parcels: names are looked up and steps sorted once. Copies what it needs of the sheets.
+class Tariffs {
+public:
+    explicit Tariffs(const std::vector<RateSheet>& sheets);
+    ~Tariffs();
+    Tariffs(Tariffs&&) noexcept;
+    Tariffs& operator=(Tariffs&&) noexcept;
+
+    std::vector<Quote> quotes(const ParcelFacts& parcel) const;
+
+private:
+    struct Carrier;
+    std::vector<Carrier> carriers_;
+};
+
+// The prices along a service's weight axis for a parcel of this size and place: the marks of the postage ruler. Weights
+// are those on the scale; neighbouring marks differ in total. Empty where the service takes no parcel of this kind.
 struct Mark {
-    Weight up_to;
+    Weight up_to; // inclusive
     Money total;
 };
 std::vector<Mark> ruler(const RateSheet& sheet, const std::string& service, const ParcelFacts& parcel);

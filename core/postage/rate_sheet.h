@@ -1,4 +1,4 @@
-// One carrier's table of prices, as she enters it.
+// One carrier's table of prices, as she enters it. Plain values; `check` finds what is wrong with them.
 #pragma once
 
 #include "core/measure/date.h"
@@ -16,44 +16,53 @@ struct Format {
     std::string name; // "letter", "large letter", "parcel"
     std::optional<Length> most_length, most_width, most_height;
     std::optional<Length> least_length, least_width, least_height;
-    std::optional<Length> most_sum;                        // length + width + height
-    std::optional<Length> most_girth;                      // length + girth, girth = 2 (width + height)
-    std::optional<Length> roll_most_length, roll_most_sum; // rolls: length, length + 2 diameters
-    std::optional<Length> roll_least_length, roll_least_sum;
+    std::optional<Length> most_sum;                          // length + width + height
+    std::optional<Length> most_girth;                        // length + girth, girth = 2 (width + height)
+    std::optional<Length> roll_most_length, roll_most_sum;   // rolls: length, length + 2 diameters
+    std::optional<Length> roll_least_length, roll_least_sum; // with any roll limit set, a roll is judged by these alone
+    Length tolerance;                                        // the carrier lets every limit be missed by this much
+    friend bool operator==(const Format&, const Format&) = default;
 };
 
 struct Place {                              // a country, or the part of it whose postcodes begin so or lie in a range
-    std::string country;                    // ISO 3166-1 alpha-2
+    std::string country;                    // ISO 3166-1 alpha-2; "*": every country that no other place names
     std::string postcode_from, postcode_to; // empty: the whole country; equal: a prefix
+    friend bool operator==(const Place&, const Place&) = default;
 };
 
 struct Zone {
     std::string name;
     std::vector<Place> places; // the longest matching postcode rule of all zones wins
+    friend bool operator==(const Zone&, const Zone&) = default;
 };
 
-struct Step { // price up to a weight
-    std::string service, zone, format;
-    Weight up_to; // inclusive
+struct Step {                          // price up to a weight
+    std::string service, zone, format; // format empty: any size
+    Weight up_to;                      // inclusive
     Money price;
+    friend bool operator==(const Step&, const Step&) = default;
 };
 
 struct BeyondLast { // per started kilogram past the last step
     std::string service, zone, format;
     Money per_kg;
     Weight most;
+    friend bool operator==(const BeyondLast&, const BeyondLast&) = default;
 };
 
 struct Service {
     std::string code, name;
     bool tracked = false;
-    std::optional<Money> cover;                     // of goods up to this value
-    int days_least = 1, days_most = 1;              // of delivery, working days
-    std::optional<TimeOfDay> cut_off;               // of hand-over
-    std::vector<int> weekdays;                      // of collection, ISO 1 (Monday) to 7; empty: all working days
+    std::optional<Money> cover;        // goods up to this value, none above it; nothing: sent without cover
+    int days_least = 1, days_most = 1; // of delivery, working days
+    std::optional<TimeOfDay> cut_off;  // of hand-over
+    std::vector<int> weekdays;         // of collection, ISO 1 (Monday) to 7; empty: all working days
     std::optional<std::int64_t> volumetric_divisor; // cm³ for one kg
     Weight volumetric_rounding = grams(500);        // charged weight is rounded up to this
     std::vector<std::string> not_sent;              // "flammable", "liquid", "glass"
+    std::optional<Volume> volumetric_above;         // volumetric weight counts only for parcels larger than this
+    std::optional<std::int64_t> tax_permille;       // instead of the sheet's
+    friend bool operator==(const Service&, const Service&) = default;
 };
 
 struct Surcharge {
@@ -67,7 +76,8 @@ struct Surcharge {
     std::optional<Length> longer_than;
     std::optional<Weight> heavier_than;
     bool only_rolls = false;
-    std::optional<Date> from, until;
+    std::optional<Date> from, until; // inclusive
+    friend bool operator==(const Surcharge&, const Surcharge&) = default;
 };
 
 struct RateSheet {
@@ -81,29 +91,32 @@ struct RateSheet {
     std::vector<Step> steps;
     std::vector<BeyondLast> beyond;
     std::vector<Surcharge> surcharges;
+    friend bool operator==(const RateSheet&, const RateSheet&) = default;
 };
 
 enum class SheetFault {
-    no_steps,
-    gap_in_zones,
-    overlap_in_zones,
-    falling_price,
-    unreachable_step,
+    no_steps,         // none at all, or none in a zone, or per kilogram without a step below it
+    gap_in_zones,     // postcodes of a country between those that zones name
+    overlap_in_zones, // two zones claim a place equally well
+    falling_price,    // a heavier parcel costs less, or a price below zero
+    unreachable_step, // never paid: a weight of nothing, the next step costs the same, or a roomier format does
     unknown_service,
     unknown_zone,
     unknown_format,
-    dates_reversed,
+    dates_reversed, // of validity or season; also a range of postcodes
     expired,
     mixed_currency,
-    repeated_step
+    repeated_step // also a service, zone or format that stands there twice
 };
 
 struct SheetProblem {
     SheetFault fault;
     std::string where;  // "packet, zone EU 1, large letter, 500 g"
     bool stops = false; // the sheet cannot be used
+    friend bool operator==(const SheetProblem&, const SheetProblem&) = default;
 };
 
+// In the order of the sheet's own parts.
 std::vector<SheetProblem> check(const RateSheet& sheet, Date today);
 
 } // namespace stow::postage
