@@ -46,7 +46,8 @@ enum class Role {
     goods_c,
     goods_d,
     goods_e,
-    goods_f
+    goods_f,
+    highlight // the thing to look at
 };
 constexpr int goods_tints = 6;
 constexpr Role goods_tint(int n)
