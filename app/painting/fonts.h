@@ -1,0 +1,22 @@
+// The program's own fonts and their metrics.
+#pragma once
+
+#include "core/papers/text.h"
+
+#include <QFont>
+
+namespace stow::painting {
+
+// Makes B612 and Noto Sans known to Qt; call once after the QGuiApplication is made. False if one could not be read.
+bool load_fonts();
+
+QFont font_of(const papers::Style& style); // pixel size: the em in 0.01 mm
+
+class FontMeasure : public papers::TextMeasure {
+public:
+    int width(std::string_view utf8, const papers::Style& style) const override;
+    int ascent(const papers::Style& style) const override;
+    int line_height(const papers::Style& style) const override;
+};
+
+} // namespace stow::painting

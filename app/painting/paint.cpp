@@ -1,0 +1,168 @@
+#include "app/painting/paint.h"
+
+#include "app/painting/fonts.h"
+
+#include <QFile>
+#include <QPageSize>
+#include <QPainter>
+#include <QPainterPath>
+#include <QPdfWriter>
+
+namespace stow::painting {
+
+namespace {
+
+class Brushwork {
+public:
+    Brushwork(QPainter& painter, const Palette& palette, qreal least_pen)
+        : painter_(painter), palette_(palette), least_pen_(least_pen)
+    {
+    }
+
+    void operator()(const papers::Path& path)
+    {
+        prepare(path.pen, path.fill);
+        QPolygonF polygon;
+        for (const papers::Point& p : path.points) polygon << QPointF(p.x, p.y);
+        if (path.closed)
+            painter_.drawPolygon(polygon);
+        else
+            painter_.drawPolyline(polygon);
+    }
+
+    void operator()(const papers::Arc& arc)
+    {
+        prepare(arc.pen, arc.fill);
+        painter_.save();
+        painter_.translate(arc.centre.x, arc.centre.y);
+        painter_.rotate(-arc.turn / 16.0); // Qt turns clockwise
+        const QRectF box(-arc.first, -arc.second, 2.0 * arc.first, 2.0 * arc.second);
+        if (arc.span == papers::full_circle) {
+            painter_.drawEllipse(box);
+        } else {
+            QPainterPath curve;
+            curve.arcMoveTo(box, arc.start / 16.0);
+            curve.arcTo(box, arc.start / 16.0, arc.span / 16.0);
+            painter_.strokePath(curve, painter_.pen());
+        }
+        painter_.restore();
+    }
+
+    void operator()(const papers::TextLine& line)
+    {
+        const QFont font = font_of(line.style);
+        const QString text = QString::fromStdString(line.text);
+        qreal x = line.at.x;
+        const qreal width = QFontMetricsF(font).horizontalAdvance(text);
+        if (line.align == papers::Align::centre) x -= width / 2;
+        if (line.align == papers::Align::end) x -= width;
+        painter_.setLayoutDirection(line.direction == papers::Direction::right_to_left ? Qt::RightToLeft
+                                                                                       : Qt::LeftToRight);
+        painter_.setFont(font);
+        painter_.setPen(palette_.of(line.style.role));
+        painter_.drawText(QPointF(x, line.at.y), text);
+    }
+
+    // As rectangles a row's run long, so that no seam shows between modules.
+    void operator()(const papers::Modules& code)
+    {
+        painter_.setPen(Qt::NoPen);
+        painter_.setBrush(Qt::black); // also on a dark ground: readers want dark on light
+        const auto dark = [&](int row, int column) {
+            return code.dark[static_cast<std::size_t>(row) * static_cast<std::size_t>(code.side) +
+                             static_cast<std::size_t>(column)];
+        };
+        for (int row = 0; row < code.side; ++row) {
+            for (int from = 0; from < code.side; ++from) {
+                if (!dark(row, from)) continue;
+                int to = from;
+                while (to < code.side && dark(row, to)) ++to;
+                painter_.drawRect(QRectF(code.at.x + from * code.module, code.at.y + row * code.module,
+                                         (to - from) * code.module, code.module));
+                from = to;
+            }
+        }
+    }
+
+private:
+    void prepare(const std::optional<papers::Pen>& pen, const std::optional<papers::Fill>& fill)
+    {
+        painter_.setBrush(fill ? QBrush(palette_.of(*fill)) : QBrush(Qt::NoBrush));
+        if (!pen) {
+            painter_.setPen(Qt::NoPen);
+            return;
+        }
+        const qreal width = std::max<qreal>(pen->width, least_pen_);
+        QPen drawn(palette_.of(pen->role), width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin);
+        // Dashes are 1.4 mm, dots 0.2 mm long, whatever the width of the pen.
+        if (pen->dash == papers::Pen::Dash::dashed) {
+            drawn.setCapStyle(Qt::FlatCap);
+            drawn.setDashPattern({std::max(3.0, 140 / width), std::max(2.0, 100 / width)});
+        }
+        if (pen->dash == papers::Pen::Dash::dotted) drawn.setDashPattern({0.1, std::max(2.5, 80 / width)});
+        painter_.setPen(drawn);
+    }
+
+    QPainter& painter_;
+    const Palette& palette_;
+    qreal least_pen_;
+};
+
+} // namespace
+
+void paint(QPainter& painter, const QRectF& target, const papers::DisplayList& list, const Palette& palette,
+           const Medium& medium)
+{
+    if (list.extent.width <= 0 || list.extent.height <= 0) return;
+    const qreal scale = std::min(target.width() / list.extent.width, target.height() / list.extent.height);
+    painter.save();
+    painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
+    painter.translate(target.x() + (target.width() - list.extent.width * scale) / 2,
+                      target.y() + (target.height() - list.extent.height * scale) / 2);
+    painter.scale(scale, scale);
+    const qreal device_scale = std::abs(painter.deviceTransform().m11());
+    Brushwork brush(painter, palette, device_scale > 0 ? medium.least_pen / device_scale : 0);
+    for (const papers::Mark& mark : list.marks) std::visit(brush, mark);
+    painter.restore();
+}
+
+QImage to_image(const papers::DisplayList& list, QSize pixels, const Palette& palette)
+{
+    QImage image(pixels, QImage::Format_ARGB32_Premultiplied);
+    image.fill(palette.of(papers::Role::sheet));
+    QPainter painter(&image);
+    paint(painter, QRectF(image.rect()), list, palette, on_screen);
+    return image;
+}
+
+bool write_pdf(QIODevice& device, const papers::Document& document, const Palette& palette)
+{
+    if (document.pages.empty()) return false;
+    QPdfWriter writer(&device);
+    writer.setTitle(QString::fromStdString(document.title));
+    writer.setCreator(QStringLiteral("Stowbench"));
+    writer.setResolution(2540); // one device unit is 0.01 mm
+    writer.setPageMargins(QMarginsF(0, 0, 0, 0));
+    const auto set_size = [&](const papers::Extent& e) {
+        return writer.setPageSize(QPageSize(QSizeF(e.width / 100.0, e.height / 100.0), QPageSize::Millimeter, QString(),
+                                            QPageSize::ExactMatch));
+    };
+    if (!set_size(document.pages.front().extent)) return false;
+    QPainter painter;
+    if (!painter.begin(&writer)) return false;
+    bool first = true;
+    for (const papers::DisplayList& page : document.pages) {
+        if (!first && !(set_size(page.extent) && writer.newPage())) return false;
+        first = false;
+        paint(painter, QRectF(0, 0, page.extent.width, page.extent.height), page, palette, on_paper);
+    }
+    return painter.end();
+}
+
+bool write_pdf(const QString& file, const papers::Document& document, const Palette& palette)
+{
+    QFile out(file);
+    return out.open(QIODevice::WriteOnly) && write_pdf(out, document, palette) && out.flush();
+}
+
+} // namespace stow::painting
