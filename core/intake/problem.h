@@ -28,7 +28,8 @@ enum class ProblemKind {
     bad_check_digit,
     duplicate,        // the same key twice in one file; the first is kept
     conflicting_rows, // rows of one order disagree
-    unknown_member,   // JSON
+    order_incomplete, // another row of the same order is bad, so this one waits too; value: the order number
+    unknown_member,   // of a JSON document; or a column that we do not know
     bad_json,
 };
 
