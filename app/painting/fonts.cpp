@@ -41,11 +41,6 @@ int FontMeasure::width(std::string_view utf8, const papers::Style& style) const
     return qCeil(QFontMetricsF(font_of(style)).horizontalAdvance(text));
 }
 
-int FontMeasure::ascent(const papers::Style& style) const
-{
-    return qRound(QFontMetricsF(font_of(style)).ascent());
-}
-
 // A quarter more than the em: B612 is set with air.
 int FontMeasure::line_height(const papers::Style& style) const
 {

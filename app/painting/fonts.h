@@ -15,7 +15,6 @@ QFont font_of(const papers::Style& style); // pixel size: the em in 0.01 mm
 class FontMeasure : public papers::TextMeasure {
 public:
     int width(std::string_view utf8, const papers::Style& style) const override;
-    int ascent(const papers::Style& style) const override;
     int line_height(const papers::Style& style) const override;
 };
 

@@ -13,7 +13,7 @@ namespace stow::papers {
 std::string country_in_capitals(std::string_view country);
 
 // Lines from name to town in the addressee country's own order; the country last, in capitals, if it is not `from`.
-// Line templates: the public address metadata set, as recorded per country in address.cpp.
+// Line templates: the public address metadata set, country by country in address.cpp.
 std::vector<std::string> address_lines(const shop::Address& address, std::string_view from_country);
 
 } // namespace stow::papers

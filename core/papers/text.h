@@ -13,7 +13,6 @@ class TextMeasure {
 public:
     virtual ~TextMeasure() = default;
     virtual int width(std::string_view utf8, const Style& style) const = 0; // advance, 0.01 mm
-    virtual int ascent(const Style& style) const = 0;                       // baseline to top of the line
     virtual int line_height(const Style& style) const = 0;
 };
 

@@ -19,12 +19,14 @@ constexpr std::array all_languages{Language::english, Language::german};
 // Of a buyer in this country (ISO 3166-1 alpha-2): German where German is spoken by most, English elsewhere.
 Language language_for(std::string_view country);
 
+// clang-format off: a list to be read at a glance
 enum class Word {
     pick_list,
     round,
     trays,
     tray,
     shelf,
+    no_shelf,
     pieces,
     continued,
     page,
@@ -54,23 +56,17 @@ enum class Word {
     filler,
     filler_none,
     tape,
-    tape_none,
     weigh,
     service,
     no_service,
     closed_size,
-    inserts,
     gift_no_prices,
     note_from_buyer,
-    make_up,
-    close_up,
-    outer,
-    contents_of,
+    smallest_proven,
     caution_heavy,
     caution_glass,
     caution_flammable,
     caution_liquid,
-    standing_up,
     carton,
     gift_box,
     mailer,
@@ -82,22 +78,21 @@ enum class Word {
     parcel,
     parcels,
     hand_over_list,
-    carrier,
     number,
-    date,
     tracking,
     untracked,
-    weight,
     all_together,
+    one_together,
     handed_over_by,
     taken_by,
-    signature,
-    time,
+    name_date_signature,
     reprint,
-    personal,
-    nothing_to_pick,
-    how_many_words // last
+    insert_slip,
+    up_to_layer,
+    gift,
+    how_many // last: the number of words
 };
+// clang-format on
 
 class Words {
 public:
@@ -105,6 +100,7 @@ public:
     Language language() const { return language_; }
 
     std::string_view operator()(Word word) const;
+    std::string with(Word word, const std::string& first, const std::string& second = {}) const; // fills its gaps {}
 
     std::string date(Date date) const;                              // 25 November 2026; 25. November 2026
     std::string money(Money amount) const;                          // 1,234.50 EUR; 1.234,50 EUR

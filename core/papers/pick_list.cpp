@@ -1,0 +1,254 @@
+#include "core/papers/pick_list.h"
+
+#include "core/papers/sheet.h"
+
+#include <tuple>
+
+namespace stow::papers {
+
+namespace {
+
+constexpr int box_edge = from_mm(7);
+constexpr int chip_width = from_mm(27); // tick box, tray letter, quantity
+constexpr int chip_height = from_mm(10);
+constexpr int shelf_width = from_mm(24);
+
+bool is_digit(char c)
+{
+    return c >= '0' && c <= '9';
+}
+
+int pieces_of(const PickSheet::Line& line)
+{
+    int pieces = 0;
+    for (const PickSheet::Into& into : line.into) pieces += into.count;
+    return pieces;
+}
+
+// The letter large, then whose order it is; a note is read before the walk begins.
+int tray_entry(Sheet& s, int x, int top, int width, const PickSheet::Tray& tray)
+{
+    constexpr int indent = from_mm(10);
+    s.line(x, top, tray.letter, type::large);
+    int y = top;
+    y += s.paragraph(x + indent, y, width - indent, tray.buyer, type::body);
+    std::string second = tray.parcel;
+    if (tray.gift) second += " · " + std::string(s.words()(Word::gift));
+    s.line(x + indent, y, second, type::small);
+    y += s.line_height(type::small);
+    if (!tray.note.empty()) {
+        const int height = s.paragraph(x + indent, y + 60, width - indent, "„" + tray.note + "“", type::small);
+        s.page().add(Path{{{x + indent - 150, y + 110}, {x + indent - 150, y + height}},
+                          false,
+                          Pen{Role::ochre, 80, Pen::Dash::solid},
+                          std::nullopt});
+        y += height + 60;
+    }
+    return y - top;
+}
+
+int tray_height(const Sheet& s, int width, const PickSheet::Tray& tray)
+{
+    constexpr int indent = from_mm(10);
+    int height = s.paragraph_height(width - indent, tray.buyer, type::body) + s.line_height(type::small);
+    if (!tray.note.empty()) height += 60 + s.paragraph_height(width - indent, "„" + tray.note + "“", type::small);
+    return height;
+}
+
+void trays(Sheet& s, const PickSheet& sheet)
+{
+    constexpr std::size_t columns = 3;
+    const int width = s.width() / static_cast<int>(columns);
+    for (std::size_t from = 0; from < sheet.trays.size(); from += columns) {
+        const std::size_t to = std::min(from + columns, sheet.trays.size());
+        int height = 0;
+        for (std::size_t i = from; i < to; ++i) height = std::max(height, tray_height(s, width - 300, sheet.trays[i]));
+        s.need(height);
+        for (std::size_t i = from; i < to; ++i) {
+            tray_entry(s, s.left() + width * static_cast<int>(i - from), s.y(), width - 300, sheet.trays[i]);
+        }
+        s.down(height + from_mm(4));
+    }
+}
+
+// What one tray gets: a box to tick, the tray's letter, how many.
+void chip(Sheet& s, int x, int top, const PickSheet::Into& into)
+{
+    s.tick_box({x, top + (chip_height - box_edge) / 2}, box_edge);
+    s.line(x + box_edge + from_mm(2), top + (chip_height - s.line_height(type::large)) / 2, into.tray, type::large);
+    s.quantity({x + box_edge + from_mm(11), top + chip_height / 2}, into.count, from_pt(13));
+}
+
+void entry(Sheet& s, const PickSheet::Line& line, bool name_shelf)
+{
+    constexpr Style name{from_pt(12), Face::bold, Role::ink}, variant{from_pt(12), Face::regular, Role::ink};
+    const int across = std::clamp(static_cast<int>(line.into.size()), 1, 3);
+    const int chips_width = chip_width * across;
+    const int text_width = s.width() - shelf_width - chips_width - from_mm(2);
+    const int rows = (static_cast<int>(line.into.size()) + across - 1) / across;
+
+    const std::string personal = line.personal_text.empty() ? "" : "„" + line.personal_text + "“";
+    int text_height = s.paragraph_height(text_width, line.name, name);
+    if (!line.variant.empty()) text_height += s.paragraph_height(text_width, line.variant, variant);
+    if (!personal.empty()) text_height += 60 + s.paragraph_height(text_width, personal, name);
+    if (line.into.size() > 1) text_height += s.line_height(type::small);
+    const int height = std::max({text_height + from_mm(2), rows * chip_height, from_mm(11)}) + from_mm(2);
+
+    const std::size_t pages = s.pages();
+    s.need(height);
+    if (name_shelf || s.pages() != pages) {
+        s.rule(s.y());
+        const std::string shelf = line.shelf.empty() ? std::string(s.words()(Word::no_shelf)) : line.shelf;
+        const Style style = line.shelf.empty() ? type::quiet : Style{from_pt(16), Face::bold, Role::ink};
+        s.paragraph(s.left(), s.y() + from_mm(2), shelf_width - 200, shelf, style);
+    } else {
+        s.rule(s.left() + shelf_width, s.right(), s.y());
+    }
+    const int top = s.y() + from_mm(2), x = s.left() + shelf_width;
+    int y = top;
+    y += s.paragraph(x, y, text_width, line.name, name);
+    if (!line.variant.empty()) y += s.paragraph(x, y, text_width, line.variant, variant);
+    if (!personal.empty()) {
+        const int used = s.paragraph(x, y + 60, text_width, personal, name);
+        s.page().add(Path{{{x - 200, y + 130}, {x - 200, y + 60 + used - 60}},
+                          false,
+                          Pen{Role::ochre, 100, Pen::Dash::solid},
+                          std::nullopt});
+        y += used + 60;
+    }
+    if (line.into.size() > 1) {
+        s.line(x, y, std::to_string(pieces_of(line)) + " " + std::string(s.words()(Word::pieces)), type::small);
+    }
+    for (std::size_t i = 0; i < line.into.size(); ++i) {
+        const int column = static_cast<int>(i) % across, row = static_cast<int>(i) / across;
+        chip(s, s.right() - chips_width + column * chip_width, s.y() + from_mm(1) + row * chip_height, line.into[i]);
+    }
+    s.down(height);
+}
+
+} // namespace
+
+bool shelf_before(const std::string& a, const std::string& b)
+{
+    if (a.empty() != b.empty()) return b.empty();
+    std::size_t i = 0, j = 0;
+    while (i < a.size() && j < b.size()) {
+        if (is_digit(a[i]) && is_digit(b[j])) {
+            // Numbers compare without leading zeros: the longer is the greater.
+            while (i < a.size() && a[i] == '0') ++i;
+            while (j < b.size() && b[j] == '0') ++j;
+            std::size_t end_a = i, end_b = j;
+            while (end_a < a.size() && is_digit(a[end_a])) ++end_a;
+            while (end_b < b.size() && is_digit(b[end_b])) ++end_b;
+            if (end_a - i != end_b - j) return end_a - i < end_b - j;
+            const int order = a.compare(i, end_a - i, b, j, end_b - j);
+            if (order != 0) return order < 0;
+            i = end_a;
+            j = end_b;
+        } else if (a[i] != b[j]) {
+            return a[i] < b[j];
+        } else {
+            ++i;
+            ++j;
+        }
+    }
+    if ((i == a.size()) != (j == b.size())) return i == a.size();
+    return a < b; // 07 and 7 are one place, but an order must be strict
+}
+
+PickSheet pick_sheet(Date day, int round, const std::vector<shop::Parcel>& parcels,
+                     const std::vector<shop::HeldOrder>& orders, const shop::Cupboard& cupboard)
+{
+    PickSheet sheet;
+    sheet.day = day;
+    sheet.round = round;
+    const auto order_of = [&](shop::OrderId id) -> const shop::Order* {
+        const auto found = std::find_if(orders.begin(), orders.end(), [&](const auto& o) { return o.id == id; });
+        return found == orders.end() ? nullptr : &found->order;
+    };
+    // Keyed so that iteration is the walk: shelf, then good, then variant and personal text.
+    const auto walk = [](const PickSheet::Line& a, const PickSheet::Line& b) {
+        if (a.shelf != b.shelf) return shelf_before(a.shelf, b.shelf);
+        return std::tie(a.code, a.variant, a.personal_text) < std::tie(b.code, b.variant, b.personal_text);
+    };
+    std::map<PickSheet::Line, std::map<std::string, int>, decltype(walk)> lines(walk);
+    const std::function<void(const shop::GoodCode&, int, const std::string&, const std::string&, const std::string&,
+                             int)>
+        pick = [&](const shop::GoodCode& code, int count, const std::string& tray, const std::string& title,
+                   const std::string& personal_text, int depth) {
+            const shop::Good* good = cupboard.good(code);
+            if (good != nullptr && !good->parts.empty() && depth < 8) {
+                for (const shop::SetPart& part : good->parts) {
+                    pick(part.good, part.count * count, tray, {}, personal_text, depth + 1);
+                }
+                return;
+            }
+            PickSheet::Line line;
+            line.code = code.text;
+            line.name = good != nullptr ? good->name : title.empty() ? code.text : title;
+            if (good != nullptr) line.shelf = good->shelf;
+            line.personal_text = personal_text;
+            lines[line][tray] += count;
+        };
+    for (const shop::Parcel& parcel : parcels) {
+        PickSheet::Tray tray{parcel.tray, parcel.number, {}, false, {}};
+        for (const shop::Piece& piece : parcel.pieces) {
+            const shop::Order* order = order_of(piece.order);
+            std::string title, personal_text;
+            if (order != nullptr) {
+                if (tray.buyer.empty()) tray.buyer = order->to.name;
+                tray.gift = tray.gift || order->gift.has_value();
+                if (!order->note.empty() && tray.note.find(order->note) == std::string::npos) {
+                    tray.note += (tray.note.empty() ? "" : "\n") + order->note;
+                }
+                const auto index = static_cast<std::size_t>(piece.line);
+                if (piece.line >= 0 && index < order->lines.size()) {
+                    title = order->lines[index].title;
+                    personal_text = order->lines[index].personal_text;
+                }
+            }
+            pick(piece.good, piece.count, parcel.tray, title, personal_text, 0);
+        }
+        sheet.trays.push_back(std::move(tray));
+    }
+    for (const auto& [line, into] : lines) {
+        sheet.lines.push_back(line);
+        for (const auto& [tray, count] : into) sheet.lines.back().into.push_back({tray, count});
+    }
+    return sheet;
+}
+
+Document lay_out(const PickSheet& sheet, Format format, const Words& words, const TextMeasure& measure)
+{
+    int pieces = 0;
+    for (const PickSheet::Line& line : sheet.lines) pieces += pieces_of(line);
+    const std::string what = std::string(words(Word::round)) + " " + std::to_string(sheet.round) + " · " +
+                             words.date(sheet.day) + " · " + std::to_string(sheet.trays.size()) + " " +
+                             std::string(words(Word::trays)) + " · " + std::to_string(pieces) + " " +
+                             std::string(words(Word::pieces));
+    const auto head = [&](Sheet& s, bool carried) {
+        const std::string title(words(Word::pick_list));
+        if (carried) {
+            s.line(s.left(), s.y(), title + ", " + std::string(words(Word::continued)), type::strong);
+            s.line(s.right(), s.y(), what, type::quiet, Align::end);
+            s.down(from_mm(9));
+            return;
+        }
+        s.line(s.left(), s.y(), title, type::title);
+        s.down(s.line_height(type::title));
+        s.line(s.left(), s.y(), what, type::quiet);
+        s.down(s.line_height(type::quiet) + from_mm(5));
+    };
+    Sheet s(format, words, measure, head);
+    trays(s, sheet);
+    s.down(from_mm(3));
+    const std::string* shelf = nullptr;
+    for (const PickSheet::Line& line : sheet.lines) {
+        entry(s, line, shelf == nullptr || *shelf != line.shelf);
+        shelf = &line.shelf;
+    }
+    if (!sheet.lines.empty()) s.rule(s.y());
+    return s.finish(std::string(words(Word::pick_list)), what, sheet.reprint);
+}
+
+} // namespace stow::papers

@@ -1,0 +1,117 @@
+#include "core/papers/sheet.h"
+
+#include "core/papers/qr.h"
+
+namespace stow::papers {
+
+namespace {
+
+constexpr int top_margin = from_mm(16);
+
+} // namespace
+
+Sheet::Sheet(Format format, const Words& words, const TextMeasure& measure, Head head)
+    : extent_(extent_of(format)), margin_(from_mm(format == Format::label_100x150 ? 6 : 18)),
+      foot_(from_mm(format == Format::label_100x150 ? 6 : 20)), words_(words), measure_(measure), head_(std::move(head))
+{
+    open_page();
+}
+
+void Sheet::open_page()
+{
+    const bool carried = !document_.pages.empty();
+    document_.pages.push_back({extent_, {}});
+    y_ = std::min(top_margin, foot_);
+    if (head_) head_(*this, carried);
+}
+
+void Sheet::need(int height)
+{
+    if (y_ + height > bottom()) open_page();
+}
+
+void Sheet::line(int x, int top, const std::string& text, const Style& style, Align align)
+{
+    // The baseline lies one em under the top of a line of one and a quarter.
+    page().add(TextLine{{x, top + style.size}, text, style, align, direction_of(text)});
+}
+
+int Sheet::paragraph(int x, int top, int width, const std::string& text, const Style& style)
+{
+    const std::vector<std::string> lines = wrap(text, width, style, measure_);
+    const bool from_right = direction_of(text) == Direction::right_to_left;
+    int y = top;
+    for (const std::string& one : lines) {
+        line(from_right ? x + width : x, y, one, style, from_right ? Align::end : Align::start);
+        y += line_height(style);
+    }
+    return y - top;
+}
+
+int Sheet::paragraph_height(int width, const std::string& text, const Style& style) const
+{
+    return static_cast<int>(wrap(text, width, style, measure_).size()) * line_height(style);
+}
+
+void Sheet::rule(int y, Role role)
+{
+    rule(left(), right(), y, role);
+}
+
+void Sheet::rule(int from, int to, int y, Role role)
+{
+    page().add(Path{{{from, y}, {to, y}}, false, Pen{role, hairline_width, Pen::Dash::solid}, std::nullopt});
+}
+
+void Sheet::tick_box(Point at, int edge)
+{
+    page().add(Path{{at, {at.x + edge, at.y}, {at.x + edge, at.y + edge}, {at.x, at.y + edge}},
+                    true,
+                    Pen{Role::ink, 25, Pen::Dash::solid},
+                    std::nullopt});
+}
+
+void Sheet::quantity(Point centre, int count, int size)
+{
+    if (count > 1) {
+        Arc ring;
+        ring.centre = centre;
+        const int half = width_of(std::to_string(count), {size, Face::bold, Role::ink}) / 2;
+        ring.first = ring.second = std::max(size * 17 / 20, half + size * 2 / 5);
+        ring.pen = Pen{Role::ink, 50, Pen::Dash::solid};
+        page().add(ring);
+    }
+    const Style style{size, count > 1 ? Face::bold : Face::regular, Role::ink};
+    page().add(TextLine{
+        {centre.x, centre.y + size * 36 / 100}, std::to_string(count), style, Align::centre, Direction::left_to_right});
+}
+
+int Sheet::code(Point at, const std::string& payload, int module)
+{
+    const std::optional<QrCode> made = qr_code(payload);
+    if (!made) return 0;
+    const int edge = printed_edge(*made, module);
+    page().add(modules(*made, {at.x - edge, at.y}, module));
+    return edge;
+}
+
+Document Sheet::finish(const std::string& title, const std::string& foot, bool reprint)
+{
+    document_.title = title;
+    const std::size_t count = document_.pages.size();
+    const int top = extent_.height - foot_ + from_mm(6);
+    for (std::size_t i = 0; i < count; ++i) {
+        DisplayList& one = document_.pages[i];
+        const int baseline = top + type::small.size;
+        std::string left_text = foot;
+        if (reprint) left_text += " · " + std::string(words_(Word::reprint));
+        one.add(TextLine{{left(), baseline}, left_text, type::small, Align::start, direction_of(left_text)});
+        if (count < 2) continue;
+        const std::string number = std::string(words_(Word::page)) + " " + std::to_string(i + 1) + " " +
+                                   std::string(words_(Word::of)) + " " + std::to_string(count);
+        one.add(TextLine{{right(), baseline}, number, type::small, Align::end, Direction::left_to_right});
+    }
+    return std::move(document_);
+}
+
+} // namespace stow::papers

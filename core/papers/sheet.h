@@ -1,0 +1,79 @@
+// Setting a paper: margins, pages with a carried head, text from its top edge, hairlines, codes. One hand for all
+// papers.
+#pragma once
+
+#include "core/papers/display_list.h"
+#include "core/papers/text.h"
+#include "core/papers/words.h"
+
+#include <functional>
+#include <string>
+#include <vector>
+
+namespace stow::papers {
+
+namespace type { // the sizes our papers are set in; nothing under 9 points
+constexpr Style title{from_pt(20), Face::bold, Role::ink};
+constexpr Style large{from_pt(14), Face::bold, Role::ink};
+constexpr Style strong{from_pt(11), Face::bold, Role::ink};
+constexpr Style body{from_pt(11), Face::regular, Role::ink};
+constexpr Style quiet{from_pt(10), Face::regular, Role::second_ink};
+constexpr Style small{from_pt(9), Face::regular, Role::second_ink};
+} // namespace type
+
+constexpr int hairline_width = 18;
+constexpr int code_module = 60; // 0.6 mm: 5 dots at 203 dpi, 7 at 300
+
+class Sheet {
+public:
+    // Draws the head of a page from y() down; `carried` on all pages but the first.
+    using Head = std::function<void(Sheet&, bool carried)>;
+    Sheet(Format format, const Words& words, const TextMeasure& measure, Head head);
+
+    const Words& words() const { return words_; }
+    int left() const { return margin_; }
+    int right() const { return extent_.width - margin_; }
+    int width() const { return right() - left(); }
+    int bottom() const { return extent_.height - foot_; }
+    int y() const { return y_; }
+    void down(int by) { y_ += by; }
+    void go_to(int y) { y_ = y; }
+    // Turns the page when less than `height` is left on it.
+    void need(int height);
+    DisplayList& page() { return document_.pages.back(); }
+    std::size_t pages() const { return document_.pages.size(); }
+
+    int line_height(const Style& style) const { return measure_.line_height(style); }
+    int width_of(const std::string& text, const Style& style) const { return measure_.width(text, style); }
+
+    // One line; x is its left, middle or right, `top` the top of the line.
+    void line(int x, int top, const std::string& text, const Style& style, Align align = Align::start);
+    // Wrapped to `width`, from `x`; returns its height. Text that runs from right to left starts at the right.
+    int paragraph(int x, int top, int width, const std::string& text, const Style& style);
+    int paragraph_height(int width, const std::string& text, const Style& style) const;
+
+    void rule(int y, Role role = Role::hairline);
+    void rule(int from, int to, int y, Role role = Role::hairline);
+    void tick_box(Point at, int edge);
+    // A number above one in a bold ring, centred; a plain one otherwise.
+    void quantity(Point centre, int count, int size);
+    // The code with its quiet zone, its upper right corner at `at`; returns its edge.
+    int code(Point at, const std::string& payload, int module = code_module);
+
+    // Closes the document: `foot` on the left of each page, page numbers on the right where there are several.
+    Document finish(const std::string& title, const std::string& foot, bool reprint);
+
+private:
+    void open_page();
+
+    Extent extent_;
+    int margin_;
+    int foot_;
+    const Words& words_;
+    const TextMeasure& measure_;
+    Head head_;
+    Document document_;
+    int y_ = 0;
+};
+
+} // namespace stow::papers

@@ -1,0 +1,185 @@
+#include "core/papers/words.h"
+
+#include "core/measure/decimal.h"
+
+namespace stow::papers {
+
+namespace {
+
+struct Row {
+    Word word;
+    std::string_view english, german;
+};
+
+// In the order of Word; a test holds that.
+// clang-format off
+constexpr std::array rows{
+    Row{Word::pick_list, "Pick list", "Holliste"},
+    Row{Word::round, "Round", "Runde"},
+    Row{Word::trays, "trays", "Schalen"},
+    Row{Word::tray, "Tray", "Schale"},
+    Row{Word::shelf, "Shelf", "Regal"},
+    Row{Word::no_shelf, "no place", "ohne Platz"},
+    Row{Word::pieces, "pieces", "Stück"},
+    Row{Word::continued, "continued", "Fortsetzung"},
+    Row{Word::page, "Page", "Seite"},
+    Row{Word::of, "of", "von"},
+    Row{Word::packing_slip, "Packing slip", "Lieferschein"},
+    Row{Word::order, "Order", "Bestellung"},
+    Row{Word::orders, "Orders", "Bestellungen"},
+    Row{Word::from_date, "of", "vom"},
+    Row{Word::for_whom, "For", "Für"},
+    Row{Word::item, "Item", "Artikel"},
+    Row{Word::count, "Qty", "Menge"},
+    Row{Word::price, "Each", "Einzeln"},
+    Row{Word::sum, "Sum", "Summe"},
+    Row{Word::goods_total, "Goods", "Waren"},
+    Row{Word::postage, "Postage", "Porto"},
+    Row{Word::total, "Total", "Gesamt"},
+    Row{Word::part, "Parcel {} of {}", "Sendung {} von {}"},
+    Row{Word::follows_apart, "In another parcel of this order", "In einer anderen Sendung dieser Bestellung"},
+    Row{Word::thank_you, "Thank you for your order.", "Vielen Dank für Ihre Bestellung."},
+    Row{Word::gift_slip, "A gift for you", "Ein Geschenk für Sie"},
+    Row{Word::a_gift_from, "From", "Von"},
+    Row{Word::exchange_number, "To ask about this gift or exchange it, name this number:", "Für Fragen oder Umtausch nennen Sie bitte diese Nummer:"},
+    Row{Word::questions, "Questions?", "Fragen?"},
+    Row{Word::bench_card, "Bench card", "Packkarte"},
+    Row{Word::put_in, "Put in", "Einlegen"},
+    Row{Word::layer, "Layer", "Lage"},
+    Row{Word::filler, "Filler", "Füllung"},
+    Row{Word::filler_none, "none", "keine"},
+    Row{Word::tape, "Tape", "Klebeband"},
+    Row{Word::weigh, "Weight", "Gewicht"},
+    Row{Word::service, "Service", "Versandart"},
+    Row{Word::no_service, "No service takes this parcel", "Keine Versandart nimmt diese Sendung"},
+    Row{Word::closed_size, "Closed", "Geschlossen"},
+    Row{Word::gift_no_prices, "Gift: no price anywhere in this parcel", "Geschenk: nirgends ein Preis in dieser Sendung"},
+    Row{Word::note_from_buyer, "The buyer writes", "Der Käufer schreibt"},
+    Row{Word::smallest_proven, "smallest that holds it, proven", "die kleinste, bewiesen"},
+    Row{Word::caution_heavy, "Heavy: split it, use the trolley, or let the courier lift", "Schwer: teilen, Rollwagen nehmen oder den Kurier heben lassen"},
+    Row{Word::caution_glass, "Glass: keep off the walls", "Glas: nicht an die Wand"},
+    Row{Word::caution_flammable, "Flammable: ask the carrier before it goes", "Entzündlich: vorher den Versanddienst fragen"},
+    Row{Word::caution_liquid, "Liquid: caps tight, upright", "Flüssig: Deckel fest, aufrecht"},
+    Row{Word::carton, "Carton", "Karton"},
+    Row{Word::gift_box, "Gift box", "Geschenkschachtel"},
+    Row{Word::mailer, "Mailer", "Versandtasche"},
+    Row{Word::padded_mailer, "Padded mailer", "Polstertasche"},
+    Row{Word::board_mailer, "Board mailer", "Pappversandtasche"},
+    Row{Word::tube, "Tube", "Versandrohr"},
+    Row{Word::from, "From", "Von"},
+    Row{Word::to, "To", "An"},
+    Row{Word::parcel, "Parcel", "Sendung"},
+    Row{Word::parcels, "Parcels", "Sendungen"},
+    Row{Word::hand_over_list, "Hand-over list", "Übergabeliste"},
+    Row{Word::number, "No.", "Nr."},
+    Row{Word::tracking, "Tracking number", "Sendungsnummer"},
+    Row{Word::untracked, "not tracked", "ohne Verfolgung"},
+    Row{Word::all_together, "{} parcels", "{} Sendungen"},
+    Row{Word::one_together, "1 parcel", "1 Sendung"},
+    Row{Word::handed_over_by, "Handed over by", "Übergeben von"},
+    Row{Word::taken_by, "Taken by", "Übernommen von"},
+    Row{Word::name_date_signature, "name, time, signature", "Name, Uhrzeit, Unterschrift"},
+    Row{Word::reprint, "Reprint", "Nachdruck"},
+    Row{Word::insert_slip, "Packing slip", "Lieferschein"},
+    Row{Word::up_to_layer, "up to layer {}", "bis Lage {}"},
+    Row{Word::gift, "gift", "Geschenk"},
+};
+// clang-format on
+static_assert(rows.size() == static_cast<std::size_t>(Word::how_many));
+
+constexpr std::array<std::array<std::string_view, 12>, 2> months{
+    {{"January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November",
+      "December"},
+     {"Januar", "Februar", "März", "April", "Mai", "Juni", "Juli", "August", "September", "Oktober", "November",
+      "Dezember"}}};
+
+// A decimal with a point as the language writes it, thousands grouped.
+std::string localised(std::string plain, Language language)
+{
+    const bool german = language == Language::german;
+    const std::size_t point = plain.find('.');
+    if (point != std::string::npos && german) plain[point] = ',';
+    const std::size_t whole_end = point == std::string::npos ? plain.size() : point;
+    const std::size_t first = plain[0] == '-' ? 1 : 0;
+    for (std::size_t at = whole_end; at > first + 3;) {
+        at -= 3;
+        plain.insert(at, german ? "." : ",");
+    }
+    return plain;
+}
+
+// One decimal, left out when it is zero.
+std::string tenths(std::int64_t units, Language language)
+{
+    return units % 10 == 0 ? localised(std::to_string(units / 10), language) : localised(unscaled(units, 1), language);
+}
+
+} // namespace
+
+Language language_for(std::string_view country)
+{
+    return country == "DE" || country == "AT" || country == "LI" || country == "CH" ? Language::german
+                                                                                    : Language::english;
+}
+
+std::string_view Words::operator()(Word word) const
+{
+    const Row& row = rows[static_cast<std::size_t>(word)];
+    return language_ == Language::german ? row.german : row.english;
+}
+
+std::string Words::with(Word word, const std::string& first, const std::string& second) const
+{
+    std::string text((*this)(word));
+    for (const std::string& value : {first, second}) {
+        const std::size_t gap = text.find("{}");
+        if (gap != std::string::npos) text.replace(gap, 2, value);
+    }
+    return text;
+}
+
+std::string Words::date(Date date) const
+{
+    const std::chrono::year_month_day day(date);
+    const auto month = static_cast<std::size_t>(static_cast<unsigned>(day.month()) - 1);
+    return std::to_string(static_cast<unsigned>(day.day())) + (language_ == Language::german ? ". " : " ") +
+           std::string(months[static_cast<std::size_t>(language_)][month]) + " " +
+           std::to_string(static_cast<int>(day.year()));
+}
+
+std::string Words::money(Money amount) const
+{
+    return localised(unscaled(amount.minor, amount.currency.places()), language_) + " " + amount.currency.code();
+}
+
+std::string Words::weight(Weight weight) const
+{
+    const std::int64_t whole = (weight.units + 5) / 10; // grams
+    if (whole < 1000) return std::to_string(whole) + " g";
+    return localised(unscaled((whole + 5) / 10, 2), language_) + " kg";
+}
+
+std::string Words::weight(const shop::WeightEstimate& estimate) const
+{
+    const std::int64_t mean = (estimate.mean.units + 5) / 10, twice = (2 * estimate.spread.units + 5) / 10;
+    return localised(std::to_string(mean), language_) + " ± " + localised(std::to_string(twice), language_) + " g";
+}
+
+std::string Words::size(const Size& size) const
+{
+    return tenths(size.x.units, language_) + " × " + tenths(size.y.units, language_) + " × " +
+           tenths(size.z.units, language_) + " mm";
+}
+
+std::string Words::length(Length length) const
+{
+    if (length < mm(500)) return tenths(length.units, language_) + " mm";
+    return localised(unscaled((length.units + 500) / 1000, 1), language_) + " m";
+}
+
+std::string Words::litres(Volume volume) const
+{
+    return localised(unscaled((volume.units + 50'000'000) / 100'000'000, 1), language_) + " L";
+}
+
+} // namespace stow::papers
