@@ -11,35 +11,35 @@
 namespace stow::fitting {
 
 struct Item {
-    std::string id;
+    std::string id{};
     int count = 1;
-    Shape shape;   // its wrapped size
-    Weight weight; // of one piece
-    Turns turns;
-    std::optional<Weight> top_load; // what one piece may carry; nothing: unlimited, or 0 if fragile
+    Shape shape{};   // its wrapped size
+    Weight weight{}; // of one piece
+    Turns turns{};
+    std::optional<Weight> top_load{}; // what one piece may carry; nothing: unlimited, or 0 if fragile
     bool fragile = false;
     // Set for an item that is packed in an outer of its own first: its content, and that outer's id. `shape` and
     // `weight` are then worked out (outer size plus bow on top; tare plus content), it stands upright.
-    std::vector<Item> content;
-    std::string packed_in;
-    Length bow;
+    std::vector<Item> content{};
+    std::string packed_in{};
+    Length bow{};
 };
 
 struct Outer {
-    std::string id;
-    OuterForm form;
-    Weight tare;
-    std::optional<Weight> max_load;
+    std::string id{};
+    OuterForm form{};
+    Weight tare{};
+    std::optional<Weight> max_load{};
 };
 
 enum class Support { none, partial, full };
 
 struct Question {
-    std::vector<Item> items;
-    std::vector<Outer> outers;
-    Length gap;    // cushion between any two items
-    Length lining; // kept free on all six sides (cartons, board mailers, gift boxes)
-    Length bed;    // firm bed under the lowest layer
+    std::vector<Item> items{};
+    std::vector<Outer> outers{};
+    Length gap{};    // cushion between any two items
+    Length lining{}; // kept free on all six sides (cartons, board mailers, gift boxes)
+    Length bed{};    // firm bed under the lowest layer
     Support support = Support::none;
 };
 
