@@ -23,19 +23,19 @@ std::optional<Preference> preference(std::string_view name);
 // several sheets rolled together.
 struct PackedItem {
     enum class Kind { good, gift_box, insert, slip, gift_note, roll } kind = Kind::good;
-    std::string id;          // as the arrangement calls it
-    std::string name;        // for people
-    shop::GoodCode good;     // of a good
-    shop::SupplyCode supply; // of a gift box or insert
-    shop::WrappingCode wrapping;
+    std::string id{};          // as the arrangement calls it
+    std::string name{};        // for people
+    shop::GoodCode good{};     // of a good
+    shop::SupplyCode supply{}; // of a gift box or insert
+    shop::WrappingCode wrapping{};
     int count = 1;
-    Shape shape; // wrapped
+    Shape shape{}; // wrapped
     bool fragile = false;
-    bool rolled = false;             // a sheet that travels rolled
-    bool folded = false;             // an insert or slip folded smaller than it could be
-    bool under_cushion = false;      // lies flat beneath the cushion of the floor: no place in the arrangement
-    shop::WeightEstimate weight;     // of one, with its wrapping
-    std::vector<PackedItem> content; // of a gift box or a roll
+    bool rolled = false;               // a sheet that travels rolled
+    bool folded = false;               // an insert or slip folded smaller than it could be
+    bool under_cushion = false;        // lies flat beneath the cushion of the floor: no place in the arrangement
+    shop::WeightEstimate weight{};     // of one, with its wrapping
+    std::vector<PackedItem> content{}; // of a gift box or a roll
 };
 
 struct Used { // a supply this parcel uses up
@@ -45,8 +45,8 @@ struct Used { // a supply this parcel uses up
 
 // An outer that was looked at and not taken, smallest first.
 struct PassedOver {
-    shop::SupplyCode outer;
-    OuterForm form;
+    shop::SupplyCode outer{};
+    OuterForm form{};
     enum class Why {
         does_not_fit,
         undecided,
@@ -56,8 +56,8 @@ struct PassedOver {
         too_little_cushion,
         too_late
     } why = Why::does_not_fit;
-    fitting::Refusal refusal; // for does_not_fit and undecided
-    Length gives{};           // does_not_fit: the wrap of what stays out may be pressed by this much; by hand only
+    fitting::Refusal refusal{}; // for does_not_fit and undecided
+    Length gives{};             // does_not_fit: the wrap of what stays out may be pressed by this much; by hand only
 };
 
 struct ParcelPlan {
@@ -105,9 +105,9 @@ enum class Stuck {
 };
 
 struct StuckOrder {
-    shop::OrderId order;
-    Stuck why;
-    shop::GoodCode good;
+    shop::OrderId order{};
+    Stuck why{};
+    shop::GoodCode good{};
     int missing = 0;
     std::vector<PassedOver> passed_over{}; // of nothing_holds_it: why each outer does not
     std::vector<postage::Quote> quotes{};  // of no_service: why each does not take the smallest parcel found
@@ -125,6 +125,8 @@ struct DayPlan {
     std::vector<StuckOrder> stuck;
     std::vector<Shortage> shortages;
     Money postage, packaging;
+    std::optional<Stop> stopped_by;           // the run ended before all orders were reached
+    std::vector<shop::OrderId> not_reached{}; // then
     Volume filler;
     Length tape;
 };
