@@ -1,0 +1,424 @@
+#include "core/fitting/exact.h"
+
+#include "core/fitting/bounds.h"
+
+#include <bit>
+#include <numeric>
+
+namespace stow::fitting {
+
+namespace {
+
+constexpr std::size_t N = most_exact_pieces;
+using Coordinate = std::int32_t;
+template <class T>
+using PerAxis = std::array<std::array<T, N>, 3>;
+
+// Relation bits of a pair i < j: bit a says "i before j along a", bit a + 3 "j before i along a".
+using Relations = std::uint8_t;
+constexpr Relations all_relations = 0b111111;
+constexpr Relations bit(std::size_t relation)
+{
+    return static_cast<Relations>(1U << relation);
+}
+
+struct State {
+    PerAxis<Coordinate> earliest{}, latest{}, end{}; // start window and latest end
+    PerAxis<Coordinate> least{}, most{};             // extents over the poses left
+    PerAxis<std::int64_t> section{};                 // least cross-section across the axis
+    std::array<std::uint8_t, N> poses{};
+    std::array<std::array<Relations, N>, N> possible{}, holds{}; // for i < j
+};
+
+struct Extent { // a piece in one pose
+    std::array<Coordinate, 3> side{};
+};
+
+class Search {
+public:
+    Search(const Load& load, const Space& space, bool relaxed, std::uint64_t most_nodes, Run& run, const Accept& accept)
+        : load_(load), run_(run), accept_(accept), relaxed_(relaxed), nodes_left_(most_nodes), n_(load.pieces.size()),
+          supported_(space.support != Support::none)
+    {
+        for (std::size_t a = 0; a < 3; ++a) room_[a] = static_cast<Coordinate>(space.side[a]);
+        order_pieces();
+        shrink_room();
+        choose_mirrors();
+        states_.resize(64);
+    }
+
+    ExactResult solve()
+    {
+        State root = first_state();
+        ExactResult result;
+        result.decision = Decision::none;
+        if (propagate(root)) {
+            states_[0] = root;
+            result.decision = descend(0);
+        }
+        result.arrangement = std::move(found_);
+        result.refused_some = refused_some_;
+        return result;
+    }
+
+private:
+    // Largest first; equal kinds stay together.
+    void order_pieces()
+    {
+        order_.resize(n_);
+        std::iota(order_.begin(), order_.end(), std::size_t{0});
+        const auto rank = [&](std::size_t p) {
+            const std::size_t kind = load_.pieces[p].kind;
+            return std::tuple{-product(load_.kinds[kind].poses.front().side), kind, p};
+        };
+        std::sort(order_.begin(), order_.end(), [&](std::size_t a, std::size_t b) { return rank(a) < rank(b); });
+        for (std::size_t i = 0; i < n_; ++i) {
+            const Kind& kind = load_.kinds[load_.pieces[order_[i]].kind];
+            for (std::size_t a = 0; a < 3; ++a) margin_[a][i] = room_[a];
+            for (const Pose& pose : kind.poses) {
+                Extent extent;
+                for (std::size_t a = 0; a < 3; ++a) {
+                    const bool shrunk = relaxed_ && pose.circle && a < 2;
+                    const Inscribed in = inscribed(pose.side[a]);
+                    extent.side[a] = static_cast<Coordinate>(shrunk ? in.side : pose.side[a]);
+                    const auto margin = static_cast<Coordinate>(shrunk ? in.margin : 0);
+                    margin_[a][i] = std::min(margin_[a][i], margin);
+                }
+                extents_[i].push_back(extent);
+            }
+        }
+        for (std::size_t i = 1; i < n_; ++i) {
+            const Kind& a = load_.kinds[load_.pieces[order_[i - 1]].kind];
+            const Kind& b = load_.kinds[load_.pieces[order_[i]].kind];
+            const bool same_load = a.milligrams == b.milligrams && a.top_load == b.top_load;
+            same_as_before_[i] = a.poses == b.poses && (same_load || !supported_);
+        }
+    }
+
+    // Each side down to the largest sum of edges that it can hold: more room is never of use to blocks.
+    void shrink_room()
+    {
+        if (relaxed_) return;
+        for (std::size_t a = 0; a < 3; ++a) {
+            std::vector<bool> reached(static_cast<std::size_t>(room_[a]) + 1, false);
+            std::vector<bool> next;
+            reached[0] = true;
+            for (std::size_t i = 0; i < n_; ++i) {
+                next = reached;
+                for (const Extent& extent : extents_[i]) {
+                    for (Coordinate x = extent.side[a]; x <= room_[a]; ++x) {
+                        if (reached[static_cast<std::size_t>(x - extent.side[a])])
+                            next[static_cast<std::size_t>(x)] = true;
+                    }
+                }
+                reached.swap(next);
+            }
+            while (room_[a] > 0 && !reached[static_cast<std::size_t>(room_[a])]) --room_[a];
+        }
+    }
+
+    // One piece an axis keeps its middle in the lower half. Along x it must not be one of several equal pieces, since
+    // those are told apart by their starts along x.
+    void choose_mirrors()
+    {
+        mirror_ = {n_, 0, 0};
+        for (std::size_t i = n_; i-- > 0;) {
+            const bool twin = same_as_before_[i] || (i + 1 < n_ && same_as_before_[i + 1]);
+            if (!twin) mirror_[0] = i;
+        }
+        // With support, turning an arrangement upside down is no symmetry; up and down then stay apart.
+        if (supported_) mirror_[2] = n_;
+    }
+
+    State first_state() const
+    {
+        State s;
+        for (std::size_t i = 0; i < n_; ++i) {
+            s.poses[i] = static_cast<std::uint8_t>((1U << extents_[i].size()) - 1);
+            for (std::size_t a = 0; a < 3; ++a) {
+                s.earliest[a][i] = margin_[a][i];
+                s.end[a][i] = room_[a] - margin_[a][i];
+                s.latest[a][i] = s.end[a][i];
+            }
+            for (std::size_t j = i + 1; j < n_; ++j) s.possible[i][j] = all_relations;
+        }
+        return s;
+    }
+
+    // Drops poses that no longer fit their windows; false when none is left.
+    bool filter_poses(State& s, std::size_t i, bool& changed) const
+    {
+        std::uint8_t left = 0;
+        for (std::size_t p = 0; p < extents_[i].size(); ++p) {
+            if ((s.poses[i] >> p & 1U) == 0) continue;
+            bool fits = true;
+            for (std::size_t a = 0; a < 3; ++a) {
+                const Coordinate side = extents_[i][p].side[a];
+                fits = fits && s.earliest[a][i] + side <= s.end[a][i];
+                fits = fits && !(mirror_[a] == i && 2 * s.earliest[a][i] + side > room_[a]);
+            }
+            if (fits) left = static_cast<std::uint8_t>(left | (1U << p));
+        }
+        if (left == 0) return false;
+        if (left == s.poses[i] && s.least[0][i] != 0) return true;
+        changed = true;
+        s.poses[i] = left;
+        for (std::size_t a = 0; a < 3; ++a) {
+            s.least[a][i] = INT32_MAX;
+            s.most[a][i] = 0;
+            s.section[a][i] = INT64_MAX;
+        }
+        for (std::size_t p = 0; p < extents_[i].size(); ++p) {
+            if ((left >> p & 1U) == 0) continue;
+            const auto& side = extents_[i][p].side;
+            for (std::size_t a = 0; a < 3; ++a) {
+                s.least[a][i] = std::min(s.least[a][i], side[a]);
+                s.most[a][i] = std::max(s.most[a][i], side[a]);
+                const std::int64_t section = static_cast<std::int64_t>(side[(a + 1) % 3]) * side[(a + 2) % 3];
+                s.section[a][i] = std::min(s.section[a][i], section);
+            }
+        }
+        return true;
+    }
+
+    bool tighten_window(State& s, std::size_t i, bool& changed) const
+    {
+        for (std::size_t a = 0; a < 3; ++a) {
+            lower(s.latest[a][i], s.end[a][i] - s.least[a][i], changed);
+            if (mirror_[a] == i) lower(s.latest[a][i], (room_[a] - s.least[a][i]) / 2, changed);
+            lower(s.end[a][i], s.latest[a][i] + s.most[a][i], changed);
+            if (s.earliest[a][i] > s.latest[a][i]) return false;
+        }
+        return true;
+    }
+
+    static void lower(Coordinate& value, Coordinate to, bool& changed)
+    {
+        if (to < value) value = to, changed = true;
+    }
+    static void raise(Coordinate& value, Coordinate to, bool& changed)
+    {
+        if (to > value) value = to, changed = true;
+    }
+
+    // The relations of i < j that the windows still allow, and what follows from those that hold or cannot.
+    bool filter_pair(State& s, std::size_t i, std::size_t j, bool& changed) const
+    {
+        Relations possible = s.possible[i][j];
+        for (std::size_t r = 0; r < 6; ++r) {
+            const std::size_t a = r % 3, first = r < 3 ? i : j, second = r < 3 ? j : i;
+            if ((possible & bit(r)) == 0) {
+                // `second` starts before `first` ends.
+                lower(s.latest[a][second], s.end[a][first] - 1, changed);
+                raise(s.earliest[a][first], s.earliest[a][second] + 1 - s.most[a][first], changed);
+                continue;
+            }
+            if (s.earliest[a][first] + s.least[a][first] > s.latest[a][second]) {
+                possible = static_cast<Relations>(possible & ~bit(r));
+            }
+        }
+        if (possible != s.possible[i][j]) {
+            changed = true;
+            s.possible[i][j] = possible;
+            if (possible == 0 || (s.holds[i][j] & ~possible) != 0) return false;
+            if (std::has_single_bit(possible)) s.holds[i][j] = possible;
+        }
+        const Relations holds = s.holds[i][j];
+        for (std::size_t r = 0; holds != 0 && r < 6; ++r) {
+            if ((holds & bit(r)) == 0) continue;
+            const std::size_t a = r % 3, first = r < 3 ? i : j, second = r < 3 ? j : i;
+            raise(s.earliest[a][second], s.earliest[a][first] + s.least[a][first], changed);
+            lower(s.end[a][first], s.latest[a][second], changed);
+        }
+        return true;
+    }
+
+    // Pieces that must all cover one coordinate need room side by side there.
+    bool sections_fit(const State& s) const
+    {
+        for (std::size_t a = 0; a < 3; ++a) {
+            const std::int64_t area = static_cast<std::int64_t>(room_[(a + 1) % 3]) * room_[(a + 2) % 3];
+            for (std::size_t i = 0; i < n_; ++i) {
+                const Coordinate at = s.latest[a][i];
+                if (at >= s.earliest[a][i] + s.least[a][i]) continue;
+                std::int64_t sum = 0;
+                for (std::size_t j = 0; j < n_; ++j) {
+                    if (s.latest[a][j] <= at && at < s.earliest[a][j] + s.least[a][j]) sum += s.section[a][j];
+                }
+                if (sum > area) return false;
+            }
+        }
+        return true;
+    }
+
+    bool propagate(State& s) const
+    {
+        bool changed = true;
+        while (changed) {
+            changed = false;
+            for (std::size_t i = 0; i < n_; ++i) {
+                if (!filter_poses(s, i, changed) || !tighten_window(s, i, changed)) return false;
+                if (i > 0 && same_as_before_[i]) {
+                    raise(s.earliest[0][i], s.earliest[0][i - 1], changed);
+                    lower(s.latest[0][i - 1], s.latest[0][i], changed);
+                }
+            }
+            for (std::size_t i = 0; i < n_; ++i) {
+                for (std::size_t j = i + 1; j < n_; ++j) {
+                    if (!filter_pair(s, i, j, changed)) return false;
+                }
+            }
+        }
+        return sections_fit(s);
+    }
+
+    static bool overlap(const State& s, std::size_t i, std::size_t j)
+    {
+        for (std::size_t a = 0; a < 3; ++a) {
+            if (s.earliest[a][i] + s.least[a][i] <= s.earliest[a][j]) return false;
+            if (s.earliest[a][j] + s.least[a][j] <= s.earliest[a][i]) return false;
+        }
+        return true;
+    }
+
+    struct Branch {
+        std::size_t i = N, j = N; // a pair, or the poses of i when j is N
+        int weight = 1 << 30;
+    };
+
+    // Where to branch: among pairs that overlap at their earliest places and pieces not yet turned, the one with the
+    // fewest ways, the larger pieces first.
+    Branch choose(const State& s) const
+    {
+        Branch best;
+        for (std::size_t i = 0; i < n_; ++i) {
+            const int ways = std::popcount(s.poses[i]);
+            const int level = static_cast<int>(i);
+            if (ways > 1 && key(level, ways) < best.weight) best = {i, N, key(level, ways)};
+            for (std::size_t j = i + 1; j < n_; ++j) {
+                if (s.holds[i][j] != 0 || !overlap(s, i, j)) continue;
+                const int relations = std::popcount(s.possible[i][j]);
+                const int k = key(static_cast<int>(j), relations);
+                if (k < best.weight) best = {i, j, k};
+            }
+        }
+        return best;
+    }
+    static int key(int level, int ways) { return ways * 64 + level; }
+
+    // After `accept` turned an arrangement down: any pair not yet decided.
+    Branch choose_any_pair(const State& s) const
+    {
+        for (std::size_t j = 1; j < n_; ++j) {
+            for (std::size_t i = 0; i < j; ++i) {
+                if (s.holds[i][j] == 0) return {i, j, 0};
+            }
+        }
+        return {};
+    }
+
+    Arrangement arrangement_of(const State& s) const
+    {
+        Arrangement spots(n_);
+        for (std::size_t i = 0; i < n_; ++i) {
+            const auto pose = static_cast<std::uint32_t>(std::countr_zero(s.poses[i]));
+            Spot& spot = spots[order_[i]];
+            spot.pose = pose;
+            for (std::size_t a = 0; a < 3; ++a) {
+                spot.at[a] = s.earliest[a][i];
+                spot.side[a] = extents_[i][pose].side[a];
+            }
+        }
+        return spots;
+    }
+
+    Decision descend(std::size_t depth)
+    {
+        if (!run_.go_on() || --nodes_left_ == 0) return Decision::stopped;
+        if (states_.size() < depth + 2) states_.resize(2 * states_.size());
+        Branch branch = choose(states_[depth]);
+        if (branch.i == N) {
+            found_ = arrangement_of(states_[depth]);
+            if (relaxed_ || accept_(found_)) return Decision::found;
+            refused_some_ = true;
+            branch = choose_any_pair(states_[depth]);
+            if (branch.i == N) return Decision::none;
+        }
+        return branch.j == N ? branch_poses(depth, branch.i) : branch_pair(depth, branch.i, branch.j);
+    }
+
+    Decision branch_poses(std::size_t depth, std::size_t i)
+    {
+        const std::uint8_t poses = states_[depth].poses[i];
+        for (std::size_t p = 0; p < extents_[i].size(); ++p) {
+            if ((poses >> p & 1U) == 0) continue;
+            State& child = states_[depth + 1];
+            child = states_[depth];
+            child.poses[i] = static_cast<std::uint8_t>(1U << p);
+            child.least[0][i] = 0; // to have the extents worked out anew
+            if (!propagate(child)) continue;
+            const Decision decision = descend(depth + 1);
+            if (decision != Decision::none) return decision;
+        }
+        return Decision::none;
+    }
+
+    // One child a relation; those tried before it are taken as false, so no arrangement is met twice.
+    Decision branch_pair(std::size_t depth, std::size_t i, std::size_t j)
+    {
+        std::array<std::pair<Coordinate, std::size_t>, 6> ways;
+        std::size_t count = 0;
+        {
+            const State& s = states_[depth];
+            for (std::size_t r = 0; r < 6; ++r) {
+                if ((s.possible[i][j] & bit(r)) == 0) continue;
+                const std::size_t a = r % 3, first = r < 3 ? i : j, second = r < 3 ? j : i;
+                const Coordinate slack = s.latest[a][second] - s.earliest[a][first] - s.least[a][first];
+                // The way with most room to spare first.
+                std::size_t k = count++;
+                for (; k > 0 && ways[k - 1].first > -slack; --k) ways[k] = ways[k - 1];
+                ways[k] = {-slack, r};
+            }
+        }
+        Relations tried = 0;
+        for (std::size_t k = 0; k < count; ++k) {
+            const Relations relation = bit(ways[k].second);
+            State& child = states_[depth + 1];
+            child = states_[depth];
+            child.possible[i][j] = static_cast<Relations>(child.possible[i][j] & ~tried);
+            child.holds[i][j] = relation;
+            tried = static_cast<Relations>(tried | relation);
+            if (!propagate(child)) continue;
+            const Decision decision = descend(depth + 1);
+            if (decision != Decision::none) return decision;
+        }
+        return Decision::none;
+    }
+
+    const Load& load_;
+    Run& run_;
+    const Accept& accept_;
+    bool relaxed_;
+    std::uint64_t nodes_left_; // 0 at first: wraps round, no bound
+    std::size_t n_;
+    bool supported_;
+    std::array<Coordinate, 3> room_{};
+    std::vector<std::size_t> order_; // position in the search to piece
+    std::array<std::vector<Extent>, N> extents_;
+    PerAxis<Coordinate> margin_{};
+    std::array<bool, N> same_as_before_{};
+    std::array<std::size_t, 3> mirror_{};
+    std::vector<State> states_;
+    Arrangement found_;
+    bool refused_some_ = false;
+};
+
+} // namespace
+
+ExactResult search_exactly(const Load& load, const Space& space, bool relaxed, std::uint64_t most_nodes, Run& run,
+                           const Accept& accept)
+{
+    return Search(load, space, relaxed, most_nodes, run, accept).solve();
+}
+
+} // namespace stow::fitting
