@@ -60,6 +60,13 @@ void Row::note(ProblemKind kind, std::string_view column, std::string detail, bo
     sound_ = sound_ && !stops;
 }
 
+void Row::unknown_code(std::string_view column, std::string code)
+{
+    table_->problems_.push_back(
+        {table_->csv_->file, row_->line, std::string(column), ProblemKind::unknown_code, std::move(code), {}, true});
+    sound_ = false;
+}
+
 std::string Row::needed_text(std::string_view column)
 {
     if (blank(column)) note(ProblemKind::missing_value, column);

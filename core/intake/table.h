@@ -84,6 +84,7 @@ public:
     }
 
     void note(ProblemKind kind, std::string_view column, std::string detail = {}, bool stops = true);
+    void unknown_code(std::string_view column, std::string code); // one of several in a cell
 
 private:
     std::string_view cell(std::string_view column) const;

@@ -1,0 +1,29 @@
+// How the workshop works, from a table of two columns, `setting` and `value`. Settings that are not there keep their
+// defaults (core/shop/house.h):
+//
+//   name, company, street, street_2, postcode, town, region, country   the sender; country a code
+//   contact          on labels and lists
+//   currency         ISO 4217
+//   trays            picking trays she owns
+//   ease_mm          for hands, in every outer
+//   lining_mm        least kept free along the walls
+//   rattle_mm        narrower slack cannot be filled by hand
+//   overfill_percent
+//   bulge_mm         a closed parcel grows by this
+//   heavy_g          lifting caution from here
+//   filler, tape, label    codes of supplies used unless something else is said
+//   batch_percent, humidity_percent    common spreads
+//   scale_step_g     resolution of the scale
+#pragma once
+
+#include "core/intake/csv.h"
+#include "core/intake/taken.h"
+#include "core/shop/cupboard.h"
+
+namespace stow::intake {
+
+// One row at most: `known.house` with the settings of the file. Codes are checked against the supplies of `known`
+// where it has any.
+Taken<shop::House> read_house(const Csv& csv, const shop::Cupboard& known);
+
+} // namespace stow::intake
