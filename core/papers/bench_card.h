@@ -19,14 +19,14 @@ struct BenchCard {
     std::string parcel, tray, buyer, town, country;
     std::vector<std::string> order_numbers;
     std::string outer_name;
-    OuterForm form;
     bool proven_smallest = false;
-    Arrangement arrangement;
-    struct Step {                 // a thing to put in, in order; several equal ones one after the other are one step
-        std::vector<int> numbers; // as in the drawing
-        std::string name, wrapping, personal_text;
-        int layer = 1;
-        std::vector<std::string> content; // of a gift box: "2 × Ink bottle, sea green"
+    Arrangement arrangement;        // with the form of the outer
+    struct Step {                   // a thing to put in, in order; several equal ones one after the other are one step
+        std::vector<int> numbers{}; // as in the drawing; none: not in it
+        int count = 1;
+        std::string name{}, wrapping{}, personal_text{};
+        bool under_cushion = false, folded = false, rolled = false;
+        std::vector<std::string> content{}; // of a gift box or roll: "2 × Ink bottle, sea green"
     };
     std::vector<Step> steps;
     std::string filler; // "shredded paper"; empty: none

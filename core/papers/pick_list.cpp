@@ -37,7 +37,7 @@ int tray_entry(Sheet& s, int x, int top, int width, const PickSheet::Tray& tray)
     s.line(x + indent, y, second, type::small);
     y += s.line_height(type::small);
     if (!tray.note.empty()) {
-        const int height = s.paragraph(x + indent, y + 60, width - indent, "„" + tray.note + "“", type::small);
+        const int height = s.paragraph(x + indent, y + 60, width - indent, s.words().quoted(tray.note), type::small);
         s.page().add(Path{{{x + indent - 150, y + 110}, {x + indent - 150, y + height}},
                           false,
                           Pen{Role::ochre, 80, Pen::Dash::solid},
@@ -51,7 +51,7 @@ int tray_height(const Sheet& s, int width, const PickSheet::Tray& tray)
 {
     constexpr int indent = from_mm(10);
     int height = s.paragraph_height(width - indent, tray.buyer, type::body) + s.line_height(type::small);
-    if (!tray.note.empty()) height += 60 + s.paragraph_height(width - indent, "„" + tray.note + "“", type::small);
+    if (!tray.note.empty()) height += 60 + s.paragraph_height(width - indent, s.words().quoted(tray.note), type::small);
     return height;
 }
 
@@ -87,7 +87,7 @@ void entry(Sheet& s, const PickSheet::Line& line, bool name_shelf)
     const int text_width = s.width() - shelf_width - chips_width - from_mm(2);
     const int rows = (static_cast<int>(line.into.size()) + across - 1) / across;
 
-    const std::string personal = line.personal_text.empty() ? "" : "„" + line.personal_text + "“";
+    const std::string personal = line.personal_text.empty() ? "" : s.words().quoted(line.personal_text);
     int text_height = s.paragraph_height(text_width, line.name, name);
     if (!line.variant.empty()) text_height += s.paragraph_height(text_width, line.variant, variant);
     if (!personal.empty()) text_height += 60 + s.paragraph_height(text_width, personal, name);

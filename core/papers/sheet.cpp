@@ -48,9 +48,14 @@ int Sheet::paragraph(int x, int top, int width, const std::string& text, const S
     return y - top;
 }
 
+std::vector<std::string> Sheet::wrapped(const std::string& text, int width, const Style& style) const
+{
+    return wrap(text, width, style, measure_);
+}
+
 int Sheet::paragraph_height(int width, const std::string& text, const Style& style) const
 {
-    return static_cast<int>(wrap(text, width, style, measure_).size()) * line_height(style);
+    return static_cast<int>(wrapped(text, width, style).size()) * line_height(style);
 }
 
 void Sheet::rule(int y, Role role)

@@ -22,7 +22,8 @@ constexpr Style small{from_pt(9), Face::regular, Role::second_ink};
 } // namespace type
 
 constexpr int hairline_width = 18;
-constexpr int code_module = 60; // 0.6 mm: 5 dots at 203 dpi, 7 at 300
+constexpr int code_module = 60;             // 0.6 mm: nearly 5 dots at 203 dpi, 7 at 300
+constexpr int quiet_edge = 4 * code_module; // by which a code may reach into the margin
 
 class Sheet {
 public:
@@ -50,6 +51,7 @@ public:
     void line(int x, int top, const std::string& text, const Style& style, Align align = Align::start);
     // Wrapped to `width`, from `x`; returns its height. Text that runs from right to left starts at the right.
     int paragraph(int x, int top, int width, const std::string& text, const Style& style);
+    std::vector<std::string> wrapped(const std::string& text, int width, const Style& style) const;
     int paragraph_height(int width, const std::string& text, const Style& style) const;
 
     void rule(int y, Role role = Role::hairline);

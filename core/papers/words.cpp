@@ -78,11 +78,17 @@ constexpr std::array rows{
     Row{Word::one_together, "1 parcel", "1 Sendung"},
     Row{Word::handed_over_by, "Handed over by", "Übergeben von"},
     Row{Word::taken_by, "Taken by", "Übernommen von"},
-    Row{Word::name_date_signature, "name, time, signature", "Name, Uhrzeit, Unterschrift"},
+    Row{Word::name_time_signature, "name, time, signature", "Name, Uhrzeit, Unterschrift"},
     Row{Word::reprint, "Reprint", "Nachdruck"},
     Row{Word::insert_slip, "Packing slip", "Lieferschein"},
     Row{Word::up_to_layer, "up to layer {}", "bis Lage {}"},
     Row{Word::gift, "gift", "Geschenk"},
+    Row{Word::under_cushion, "flat on the floor, beneath the cushion", "flach auf den Boden, unter das Polster"},
+    Row{Word::folded, "folded", "gefaltet"},
+    Row{Word::rolled, "rolled", "gerollt"},
+    Row{Word::cut_down, "cut down to {} inside", "innen auf {} Höhe kürzen"},
+    Row{Word::inside_it, "inside it", "darin"},
+    Row{Word::gift_note, "Gift note", "Geschenkkarte"},
 };
 // clang-format on
 static_assert(rows.size() == static_cast<std::size_t>(Word::how_many));
@@ -138,6 +144,11 @@ std::string Words::with(Word word, const std::string& first, const std::string& 
     return text;
 }
 
+std::string Words::quoted(const std::string& text) const
+{
+    return language_ == Language::german ? "„" + text + "“" : "“" + text + "”";
+}
+
 std::string Words::date(Date date) const
 {
     const std::chrono::year_month_day day(date);
@@ -169,6 +180,11 @@ std::string Words::size(const Size& size) const
 {
     return tenths(size.x.units, language_) + " × " + tenths(size.y.units, language_) + " × " +
            tenths(size.z.units, language_) + " mm";
+}
+
+std::string Words::flat_size(const Size& size) const
+{
+    return tenths(size.x.units, language_) + " × " + tenths(size.y.units, language_) + " mm";
 }
 
 std::string Words::length(Length length) const

@@ -85,11 +85,17 @@ enum class Word {
     one_together,
     handed_over_by,
     taken_by,
-    name_date_signature,
+    name_time_signature,
     reprint,
     insert_slip,
     up_to_layer,
     gift,
+    under_cushion,
+    folded,
+    rolled,
+    cut_down,
+    inside_it,
+    gift_note,
     how_many // last: the number of words
 };
 // clang-format on
@@ -102,11 +108,13 @@ public:
     std::string_view operator()(Word word) const;
     std::string with(Word word, const std::string& first, const std::string& second = {}) const; // fills its gaps {}
 
+    std::string quoted(const std::string& text) const;              // “text”; „text“
     std::string date(Date date) const;                              // 25 November 2026; 25. November 2026
     std::string money(Money amount) const;                          // 1,234.50 EUR; 1.234,50 EUR
     std::string weight(Weight weight) const;                        // 812 g; 1.25 kg from a kilogram on
     std::string weight(const shop::WeightEstimate& estimate) const; // 812 ± 28 g: two standard deviations
     std::string size(const Size& size) const;                       // 226 × 166 × 126 mm
+    std::string flat_size(const Size& size) const;                  // 260 × 180 mm: x and y
     std::string length(Length length) const;                        // 12.5 mm; 0.8 m from half a metre on
     std::string litres(Volume volume) const;                        // 1.4 L
 

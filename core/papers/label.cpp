@@ -1,0 +1,99 @@
+#include "core/papers/label.h"
+
+#include "core/papers/address.h"
+#include "core/papers/payload.h"
+#include "core/papers/sheet.h"
+
+namespace stow::papers {
+
+namespace {
+
+constexpr int least_size = from_pt(11), most_size = from_pt(17);
+constexpr int address_top = from_mm(50), address_bottom = from_mm(112);
+constexpr int country_gap = from_mm(2);
+
+// Height of the address at this size, wrapped.
+int height_at(const Sheet& s, const LabelData& label, int size)
+{
+    int height = label.abroad ? country_gap : 0;
+    for (std::size_t i = 0; i < label.to.size(); ++i) {
+        const bool bold = i == 0 || (label.abroad && i + 1 == label.to.size());
+        height += s.paragraph_height(s.width(), label.to[i], {size, bold ? Face::bold : Face::regular, Role::ink});
+    }
+    return height;
+}
+
+bool one_line_each(const Sheet& s, const LabelData& label, int size)
+{
+    return std::all_of(label.to.begin(), label.to.end(), [&](const std::string& line) {
+        return s.width_of(line, {size, Face::bold, Role::ink}) <= s.width();
+    });
+}
+
+// The largest size at which no line breaks; where none is, the largest at which the broken lines have room.
+int address_size(const Sheet& s, const LabelData& label)
+{
+    const int room = address_bottom - address_top;
+    for (int size = most_size; size >= least_size; --size) {
+        if (one_line_each(s, label, size) && height_at(s, label, size) <= room) return size;
+    }
+    for (int size = from_pt(14); size > least_size; --size) {
+        if (height_at(s, label, size) <= room) return size;
+    }
+    return least_size;
+}
+
+} // namespace
+
+LabelData label(const shop::Parcel& parcel, const shop::Address& to, const shop::House& house,
+                const std::string& service, int part, int parts)
+{
+    LabelData made;
+    made.to = address_lines(to, house.address.country);
+    made.abroad = to.country != house.address.country;
+    made.from = address_lines(house.address, to.country);
+    made.parcel = parcel.number;
+    made.service = service;
+    made.part = part;
+    made.parts = parts;
+    made.code = to_text(Payload{Payload::Kind::parcel, parcel.number}).value_or("");
+    return made;
+}
+
+DisplayList lay_out(const LabelData& label, const Words& words, const TextMeasure& measure)
+{
+    constexpr Style sender{from_pt(9), Face::regular, Role::ink}, heading{from_pt(9), Face::regular, Role::ink};
+    Sheet s(Format::label_100x150, words, measure, nullptr);
+    s.line(s.left(), s.y(), std::string(words(Word::from)), Style{from_pt(9), Face::bold, Role::ink});
+    s.down(s.line_height(sender));
+    for (const std::string& line : label.from) s.down(s.paragraph(s.left(), s.y(), s.width(), line, sender));
+
+    s.rule(address_top - from_mm(9), Role::ink);
+    s.line(s.left(), address_top - from_mm(7), std::string(words(Word::to)), heading);
+    const int size = address_size(s, label);
+    int y = address_top;
+    for (std::size_t i = 0; i < label.to.size(); ++i) {
+        const bool country = label.abroad && i + 1 == label.to.size();
+        if (country) y += country_gap;
+        const Style style{size, i == 0 || country ? Face::bold : Face::regular, Role::ink};
+        y += s.paragraph(s.left(), y, s.width(), label.to[i], style);
+    }
+
+    // Six dots a module at 203 dpi: read at arm's length, and off a worn roll.
+    constexpr int module = 75;
+    const int floor = std::max(y + from_mm(3), address_bottom + from_mm(2));
+    s.rule(floor, Role::ink);
+    const int edge = s.code({s.right() + 4 * module, floor}, label.code, module);
+    const int text_width = s.width() - std::max(0, edge - 4 * module);
+    const int top = floor + from_mm(3);
+    y = top + s.paragraph(s.left(), top, text_width, label.parcel, {from_pt(18), Face::bold, Role::ink});
+    if (label.parts > 1) {
+        const std::string part = words.with(Word::part, std::to_string(label.part), std::to_string(label.parts));
+        y += s.paragraph(s.left(), y, text_width, part, {from_pt(11), Face::bold, Role::ink});
+    }
+    y += s.paragraph(s.left(), y + from_mm(1), text_width, label.service, {from_pt(11), Face::regular, Role::ink});
+    if (label.reprint) s.paragraph(s.left(), y + from_mm(2), text_width, std::string(words(Word::reprint)), sender);
+    return std::move(s.page());
+}
+
+} // namespace stow::papers
