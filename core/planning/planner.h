@@ -14,16 +14,16 @@
 namespace stow::planning {
 
 struct Wish {
-    Date day;
+    Date day{};
     Preference preference = Preference::smallest;
-    std::map<shop::OrderId, shop::SupplyCode> outer_by_hand; // keyed by the parcel's first order
+    std::map<shop::OrderId, shop::SupplyCode> outer_by_hand{}; // keyed by the parcel's first order
     std::uint64_t work_per_question = 200'000; // search nodes; bounds the time in a way that is the same everywhere
     bool prove = true;                         // false: first plans only, proofs to follow by `prove_day`
     fitting::Support support = fitting::Support::partial;
     enum class Slip { none, a5, a4 } slip = Slip::a4; // the packing slip's paper; it travels folded
-    std::optional<TimeOfDay> ready_at; // when the parcels are closed; later than a cut-off: next collection
-    std::vector<Used> reserved;        // by parcels already planned and kept
-    std::vector<shop::SetPart> reserved_goods;
+    std::optional<TimeOfDay> ready_at{}; // when the parcels are closed; later than a cut-off: next collection
+    std::vector<Used> reserved{};        // by parcels already planned and kept
+    std::vector<shop::SetPart> reserved_goods{};
 };
 
 // Plans the orders given (checked ones, joined orders together), by promised day, then by id. All costs are in the
