@@ -4,11 +4,16 @@
 #include "core/papers/text.h"
 
 #include <QFont>
+#include <QString>
 
 namespace stow::painting {
 
 // Makes B612 and Noto Sans known to Qt; call once after the QGuiApplication is made. False if one could not be read.
 bool load_fonts();
+
+// The family to ask Qt for: B612 under a name of our own. On a machine that has Debian's B612 installed, Qt would take
+// its monospaced cut instead, which carries the family name B612 as well.
+QString text_family();
 
 QFont font_of(const papers::Style& style); // pixel size: the em in 0.01 mm
 

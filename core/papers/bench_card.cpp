@@ -164,7 +164,7 @@ void facts(Sheet& s, const BenchCard& card)
     all.push_back({Word::weigh, words.weight(card.weight)});
     all.push_back({Word::closed_size, words.size(card.closed)});
     std::string service = card.service.empty() ? std::string(words(Word::no_service)) : card.service;
-    if (card.postage && !card.service.empty()) service += " · " + words.money(*card.postage);
+    if (card.postage && !card.service.empty()) service += "\n" + words.money(*card.postage);
     all.push_back({Word::service, service});
 
     const int columns = 3, gap = from_mm(6), width = (s.width() - gap * (columns - 1)) / columns;

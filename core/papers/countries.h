@@ -11,7 +11,7 @@ struct Country {
 };
 
 // In the order of the codes.
-constexpr std::array countries{Country{"AD", "ANDORRA"},
+inline constexpr std::array countries{Country{"AD", "ANDORRA"},
                                Country{"AE", "UNITED ARAB EMIRATES"},
                                Country{"AF", "AFGHANISTAN"},
                                Country{"AG", "ANTIGUA AND BARBUDA"},

@@ -49,7 +49,7 @@ enum class Role {
     goods_f,
     highlight // the thing to look at
 };
-constexpr int goods_tints = 6;
+inline constexpr int goods_tints = 6;
 constexpr Role goods_tint(int n)
 {
     return static_cast<Role>(static_cast<int>(Role::goods_a) + n % goods_tints);
@@ -79,7 +79,7 @@ struct Path { // a line, polyline or polygon
 
 // An arc of an ellipse. Angles in 1/16 degree of the ellipse's own parameter, counter-clockwise as seen, from its first
 // half axis, which is turned counter-clockwise by `turn` out of the x direction.
-constexpr int full_circle = 360 * 16;
+inline constexpr int full_circle = 360 * 16;
 struct Arc {
     Point centre;
     int first = 0, second = 0; // half axes

@@ -112,22 +112,62 @@ struct Flat { // one flat view of the contents of an outer
         }
     }
 
+    // A number stands on what can be seen of its thing, near the middle; beside it where the thing is too small.
     void number(DisplayList& list) const
     {
         const std::vector<int> count = numbers(arrangement.placements);
+        const std::vector<std::size_t> order = shown_far_to_near();
+        const int radius = view->number_size * 17 / 20;
         std::vector<Point> taken;
-        for (const std::size_t i : shown_far_to_near()) {
-            const Extent e = extent(i);
-            Point centre{at(i).x + e.width / 2, at(i).y + e.height / 2};
-            const int apart = view->number_size * 2;
-            const auto crowded = [&](const Point& t) {
-                return std::abs(t.x - centre.x) < apart && std::abs(t.y - centre.y) < apart;
-            };
-            // Stacked things share a middle: their numbers stand side by side.
-            while (std::any_of(taken.begin(), taken.end(), crowded)) centre.x += apart;
+        for (std::size_t k = 0; k < order.size(); ++k) {
+            const Point centre = place_for_number(order, k, radius, taken);
             taken.push_back(centre);
-            list.add(number_disc(centre, count[i], view->number_size, view->highlight == i), {0, 0});
+            list.add(number_disc(centre, count[order[k]], view->number_size, view->highlight == order[k]), {0, 0});
         }
+    }
+
+    Point place_for_number(const std::vector<std::size_t>& order, std::size_t k, int radius,
+                           const std::vector<Point>& taken) const
+    {
+        const std::size_t i = order[k];
+        const Extent e = extent(i);
+        const Point middle{at(i).x + e.width / 2, at(i).y + e.height / 2};
+        if (std::min(e.width, e.height) < 2 * radius && !crowded(taken, {middle.x, at(i).y - radius - 40}, radius)) {
+            return {middle.x, at(i).y - radius - 40};
+        }
+        const auto hidden = [&](Point p) {
+            for (std::size_t nearer = k + 1; nearer < order.size(); ++nearer) {
+                const Point c = at(order[nearer]);
+                const Extent size_of = extent(order[nearer]);
+                if (p.x + radius > c.x && p.x - radius < c.x + size_of.width && p.y + radius > c.y &&
+                    p.y - radius < c.y + size_of.height) {
+                    return true;
+                }
+            }
+            return false;
+        };
+        std::vector<Point> places;
+        for (int u = 0; u <= 8; ++u) {
+            for (int v = 0; v <= 8; ++v) {
+                places.push_back({at(i).x + radius + (e.width - 2 * radius) * u / 8,
+                                  at(i).y + radius + (e.height - 2 * radius) * v / 8});
+            }
+        }
+        std::stable_sort(places.begin(), places.end(), [&](Point a, Point b) {
+            return std::hypot(a.x - middle.x, a.y - middle.y) < std::hypot(b.x - middle.x, b.y - middle.y);
+        });
+        for (const Point p : places) {
+            if (!hidden(p) && !crowded(taken, p, radius)) return p;
+        }
+        Point beside = middle; // wholly hidden: next to the numbers that lie over it
+        while (crowded(taken, beside, radius)) beside.x += 2 * radius;
+        return beside;
+    }
+
+    static bool crowded(const std::vector<Point>& taken, Point p, int radius)
+    {
+        return std::any_of(taken.begin(), taken.end(),
+                           [&](Point t) { return std::hypot(t.x - p.x, t.y - p.y) < 2.1 * radius; });
     }
 };
 
@@ -196,10 +236,12 @@ DisplayList draw_sleeve(const Arrangement& given, const View& view)
                    {right + scale(flap), at.y + slant},
                    {right + scale(flap), at.y + bag.height - slant},
                    {right, at.y + bag.height}},
-                  true,
+                  false,
                   pen,
                   Fill{Role::board, Shade::half}});
-    list.add(rectangle(at, bag, pen, Fill{Role::board, Shade::lit}));
+    list.add(rectangle(at, bag, std::nullopt, Fill{Role::board, Shade::lit}));
+    list.add(
+        Path{{{right, at.y}, at, {at.x, at.y + bag.height}, {right, at.y + bag.height}}, false, pen, std::nullopt});
     list.add(line({right, at.y}, {right, at.y + bag.height}, {Role::ink, view.pen, Pen::Dash::dashed}));
     const Flat above{a, {fitting::Axis::x, fitting::Axis::y, fitting::Axis::z}, scale, at, bag, &view};
     above.draw(list, view.pen);
@@ -250,13 +292,17 @@ DisplayList draw_tube(const Arrangement& a, const View& view)
     end.fill.reset();
     end.pen = dashed;
     list.add(end);
-    if (view.number_items) side.number(list);
-
     const Point corner{at.x + pipe.width + gap, at.y};
     list.add(circle({corner.x + pipe.height / 2, axis_y}, pipe.height / 2, pen, Fill{Role::board, Shade::lit}));
     const Flat section{
         a, {fitting::Axis::x, fitting::Axis::y, fitting::Axis::z}, scale, corner, {pipe.height, pipe.height}, &view};
     section.draw(list, view.pen);
+    if (!view.number_items) return list;
+    // The section tells the things apart best; on small tubes their numbers only have room on the side view.
+    const bool roomy = std::all_of(a.placements.begin(), a.placements.end(), [&](const fitting::Placement& p) {
+        return scale(std::min(p.size.x, p.size.y)) > 2 * view.number_size;
+    });
+    (roomy ? section : side).number(list);
     return list;
 }
 

@@ -32,7 +32,7 @@ inline bool cover_each_other(const Solid& a, const Solid& b)
     return true;
 }
 
-constexpr double cos_30 = 0.86602540378443865; // sqrt(3) / 2
+inline constexpr double cos_30 = 0.86602540378443865; // sqrt(3) / 2
 
 struct Spot { // on paper, before rounding
     double x = 0, y = 0;

@@ -12,6 +12,7 @@ constexpr int box_edge = from_mm(7);
 constexpr int chip_width = from_mm(27); // tick box, tray letter, quantity
 constexpr int chip_height = from_mm(10);
 constexpr int shelf_width = from_mm(24);
+constexpr int deepest_set = 8; // sets within sets; deeper ones are a ring and stand as they are
 
 bool is_digit(char c)
 {
@@ -172,29 +173,33 @@ PickSheet pick_sheet(Date day, int round, const std::vector<shop::Parcel>& parce
         return std::tie(a.code, a.variant, a.personal_text) < std::tie(b.code, b.variant, b.personal_text);
     };
     std::map<PickSheet::Line, std::map<std::string, int>, decltype(walk)> lines(walk);
-    const std::function<void(const shop::GoodCode&, int, const std::string&, const std::string&, const std::string&,
-                             int)>
-        pick = [&](const shop::GoodCode& code, int count, const std::string& tray, const std::string& title,
-                   const std::string& personal_text, int depth) {
+    // `ordered` gives the words where the good is not known, and the personal text.
+    const std::function<void(const shop::GoodCode&, int, const std::string&, const shop::OrderLine&, int)> pick =
+        [&](const shop::GoodCode& code, int count, const std::string& tray, const shop::OrderLine& ordered, int depth) {
             const shop::Good* good = cupboard.good(code);
-            if (good != nullptr && !good->parts.empty() && depth < 8) {
+            if (good != nullptr && !good->parts.empty() && depth < deepest_set) {
                 for (const shop::SetPart& part : good->parts) {
-                    pick(part.good, part.count * count, tray, {}, personal_text, depth + 1);
+                    pick(part.good, part.count * count, tray, ordered, depth + 1);
                 }
                 return;
             }
             PickSheet::Line line;
             line.code = code.text;
-            line.name = good != nullptr ? good->name : title.empty() ? code.text : title;
-            if (good != nullptr) line.shelf = good->shelf;
-            line.personal_text = personal_text;
+            line.personal_text = ordered.personal_text;
+            if (good != nullptr) {
+                line.name = good->name;
+                line.shelf = good->shelf;
+            } else {
+                line.name = ordered.title.empty() ? code.text : ordered.title;
+                line.variant = ordered.variant;
+            }
             lines[line][tray] += count;
         };
     for (const shop::Parcel& parcel : parcels) {
         PickSheet::Tray tray{parcel.tray, parcel.number, {}, false, {}};
         for (const shop::Piece& piece : parcel.pieces) {
             const shop::Order* order = order_of(piece.order);
-            std::string title, personal_text;
+            shop::OrderLine ordered;
             if (order != nullptr) {
                 if (tray.buyer.empty()) tray.buyer = order->to.name;
                 tray.gift = tray.gift || order->gift.has_value();
@@ -203,11 +208,10 @@ PickSheet pick_sheet(Date day, int round, const std::vector<shop::Parcel>& parce
                 }
                 const auto index = static_cast<std::size_t>(piece.line);
                 if (piece.line >= 0 && index < order->lines.size()) {
-                    title = order->lines[index].title;
-                    personal_text = order->lines[index].personal_text;
+                    ordered = order->lines[index];
                 }
             }
-            pick(piece.good, piece.count, parcel.tray, title, personal_text, 0);
+            pick(piece.good, piece.count, parcel.tray, ordered, 0);
         }
         sheet.trays.push_back(std::move(tray));
     }

@@ -14,7 +14,7 @@ struct QrCode {
     std::vector<bool> dark; // row by row
 };
 
-constexpr int quiet_modules = 4; // kept free on every side
+inline constexpr int quiet_modules = 4; // kept free on every side
 
 // The smallest code for the text; nothing when it is empty or too long for any.
 std::optional<QrCode> qr_code(const std::string& text);

@@ -13,17 +13,17 @@
 namespace stow::papers {
 
 namespace type { // the sizes our papers are set in; nothing under 9 points
-constexpr Style title{from_pt(20), Face::bold, Role::ink};
-constexpr Style large{from_pt(14), Face::bold, Role::ink};
-constexpr Style strong{from_pt(11), Face::bold, Role::ink};
-constexpr Style body{from_pt(11), Face::regular, Role::ink};
-constexpr Style quiet{from_pt(10), Face::regular, Role::second_ink};
-constexpr Style small{from_pt(9), Face::regular, Role::second_ink};
+inline constexpr Style title{from_pt(20), Face::bold, Role::ink};
+inline constexpr Style large{from_pt(14), Face::bold, Role::ink};
+inline constexpr Style strong{from_pt(11), Face::bold, Role::ink};
+inline constexpr Style body{from_pt(11), Face::regular, Role::ink};
+inline constexpr Style quiet{from_pt(10), Face::regular, Role::second_ink};
+inline constexpr Style small{from_pt(9), Face::regular, Role::second_ink};
 } // namespace type
 
-constexpr int hairline_width = 18;
-constexpr int code_module = 60;             // 0.6 mm: nearly 5 dots at 203 dpi, 7 at 300
-constexpr int quiet_edge = 4 * code_module; // by which a code may reach into the margin
+inline constexpr int hairline_width = 18;
+inline constexpr int code_module = 60;             // 0.6 mm: nearly 5 dots at 203 dpi, 7 at 300
+inline constexpr int quiet_edge = 4 * code_module; // by which a code may reach into the margin
 
 class Sheet {
 public:

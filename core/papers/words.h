@@ -15,7 +15,7 @@
 namespace stow::papers {
 
 enum class Language { english, german };
-constexpr std::array all_languages{Language::english, Language::german};
+inline constexpr std::array all_languages{Language::english, Language::german};
 // Of a buyer in this country (ISO 3166-1 alpha-2): German where German is spoken by most, English elsewhere.
 Language language_for(std::string_view country);
 
