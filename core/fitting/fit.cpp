@@ -121,7 +121,7 @@ private:
             if (!geometric->item.empty()) {
                 geometric->item = question_.items[static_cast<std::size_t>(std::stoul(geometric->item))].id;
             }
-            if (!refusal) refusal = geometric;
+            refusal = geometric;
         }
         if (refusal) set_refused(looked, *refusal);
     }
