@@ -25,7 +25,8 @@ int restore(Context& context, const std::string& file)
         say(context.err, words::problem(restored.error()));
         return refused;
     }
-    say(context.err, QObject::tr("The shop book is as in %1; the one before lies beside it.").arg(QString::fromStdString(file)));
+    say(context.err,
+        QObject::tr("The shop book is as in %1; the one before lies beside it.").arg(QString::fromStdString(file)));
     return done;
 }
 

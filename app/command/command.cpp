@@ -1,6 +1,9 @@
 #include "app/command/command.h"
 
+#include "app/command/day_table.h"
 #include "app/words/book.h"
+#include "core/book/parcels.h"
+#include "core/planning/day_totals.h"
 
 #include <ostream>
 
@@ -20,6 +23,39 @@ std::unique_ptr<Day> open_day(Context& context)
         return nullptr;
     }
     return std::make_unique<Day>(std::move(*book));
+}
+
+int print_today(Context& context, const Day& day)
+{
+    planning::DayPlan plan;
+    plan.day = day.today();
+    plan.postage.currency = plan.packaging.currency = day.cupboard().house.currency;
+    std::vector<std::string> numbers;
+    for (const shop::Parcel& parcel : book::parcels(day.book())) {
+        if (parcel.state >= shop::ParcelState::handed_over) continue;
+        auto held = book::parcel(day.book(), parcel.id);
+        numbers.push_back(parcel.number);
+        plan.parcels.push_back(std::move(held->plan));
+    }
+    planning::add_up(plan, day.cupboard(), {}, {});
+    say(context.err, QObject::tr("There is no display to open a window on; this is the day as it stands."));
+    print_day(context.out, plan, day.orders(), day.cupboard(), numbers);
+    return done;
+}
+
+void add_all(CLI::App& app, Context& context)
+{
+    add_demo(app, context);
+    add_take_in(app, context);
+    add_plan(app, context);
+    add_papers(app, context);
+    add_weigh(app, context);
+    add_hand_over(app, context);
+    add_supplies(app, context);
+    add_fit(app, context);
+    add_price(app, context);
+    add_verify(app, context);
+    add_backup(app, context);
 }
 
 } // namespace stow::command

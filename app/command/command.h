@@ -21,6 +21,7 @@ enum Exit : int { done = 0, attention = 1, usage = 2, refused = 3, book_unusable
 // What every command is given. Progress and messages go to `err`; with --json one document alone goes to `out`.
 struct Context {
     std::filesystem::path book;
+    bool book_named = false; // with --book
     bool json = false;
     std::ostream& out;
     std::ostream& err;
@@ -32,6 +33,11 @@ struct Context {
 std::unique_ptr<Day> open_day(Context& context);
 
 void say(std::ostream& stream, const QString& line);
+
+// For a window asked for without a display: the plan as it stands.
+int print_today(Context& context, const Day& day);
+
+void add_all(CLI::App& app, Context& context);
 
 void add_demo(CLI::App& app, Context& context);
 void add_take_in(CLI::App& app, Context& context);

@@ -1,0 +1,23 @@
+#include "app/window.h"
+
+#include "app/day.h"
+#include "app/view/desk.h"
+
+#include <QGuiApplication>
+#include <QQmlApplicationEngine>
+#include <QQuickStyle>
+
+namespace stow {
+
+int open_window(QGuiApplication& application, Day& day)
+{
+    QQuickStyle::setStyle(QStringLiteral("Stowbench.Style"));
+    view::Desk desk(day);
+    QQmlApplicationEngine engine;
+    engine.setInitialProperties({{QStringLiteral("desk"), QVariant::fromValue(&desk)}});
+    engine.load(QUrl(QStringLiteral("qrc:/qt-project.org/imports/Stowbench/Screens/Main.qml")));
+    if (engine.rootObjects().isEmpty()) return 1;
+    return application.exec();
+}
+
+} // namespace stow
