@@ -23,6 +23,10 @@ constexpr std::string_view format_words =
     "length, width, height, sum, girth, roll length, roll sum, each with from or to; tolerance";
 constexpr std::string_view surcharge_words = "per kg, longer than, heavier than, rolls";
 
+// Far above any postage, and small enough that no sum overflows.
+constexpr std::int64_t most_minor = 1'000'000'000;
+constexpr std::int64_t most_permille = 10'000;
+
 template <class Named>
 bool holds(const std::vector<Named>& list, std::string Named::*name, const std::string& wanted)
 {
@@ -98,7 +102,10 @@ private:
     {
         if (row.blank("percent")) return std::nullopt;
         const auto read = number_of(row.text("percent"), 1, mark_, true);
-        if (!read) row.note(ProblemKind::not_a_number, "percent");
+        if (!read)
+            row.note(ProblemKind::not_a_number, "percent");
+        else if (*read > most_permille)
+            row.note(ProblemKind::out_of_range, "percent");
         return read;
     }
 
@@ -109,6 +116,7 @@ private:
         if (price && price->currency != sheet_.currency) {
             row.note(ProblemKind::unknown_currency, "price", "the sheet is in " + sheet_.currency.code());
         }
+        if (price && price->minor > most_minor) row.note(ProblemKind::out_of_range, "price");
         return price.value_or(Money{0, sheet_.currency});
     }
 

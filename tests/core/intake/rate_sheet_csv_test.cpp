@@ -131,6 +131,8 @@ INSTANTIATE_TEST_SUITE_P(
                     Wrong{"surcharge,fuel,,,,,1.00,5,,,", "price", ProblemKind::conflicting_rows},
                     Wrong{"surcharge,peak,,,,,1.00,,soon,,", "from", ProblemKind::not_a_date},
                     Wrong{"surcharge,fuel,,,,,,8.55,,,", "percent", ProblemKind::not_a_number},
+                    Wrong{"surcharge,fuel,,,,,,2000,,,", "percent", ProblemKind::out_of_range},
+                    Wrong{"surcharge,fuel,,,,,99999999999,,,,", "price", ProblemKind::out_of_range},
                     Wrong{"sheet,Another,,,,,,,,,", "record", ProblemKind::duplicate}));
 
 TEST(RateSheetCsv, ACurrencyThatDoesNotExist)
