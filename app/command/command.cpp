@@ -5,7 +5,8 @@
 #include "core/book/parcels.h"
 #include "core/planning/day_totals.h"
 
-#include <ostream>
+#include <fstream>
+#include <iostream>
 
 namespace stow::command {
 
@@ -23,6 +24,24 @@ std::unique_ptr<Day> open_day(Context& context)
         return nullptr;
     }
     return std::make_unique<Day>(std::move(*book));
+}
+
+std::optional<std::string> read_whole(const std::string& file, Context& context)
+{
+    constexpr std::size_t most = (8U << 20U) + 1;
+    std::ifstream opened;
+    if (file != "-") {
+        opened.open(file, std::ios::binary);
+        if (!opened) {
+            say(context.err, QObject::tr("%1 cannot be opened.").arg(QString::fromStdString(file)));
+            return std::nullopt;
+        }
+    }
+    std::istream& in = file == "-" ? std::cin : opened;
+    std::string text(most, '\0');
+    in.read(text.data(), static_cast<std::streamsize>(most));
+    text.resize(static_cast<std::size_t>(in.gcount()));
+    return text;
 }
 
 int print_today(Context& context, const Day& day)

@@ -34,6 +34,10 @@ std::unique_ptr<Day> open_day(Context& context);
 
 void say(std::ostream& stream, const QString& line);
 
+// A file or, for "-", standard input; says why not. At most 8 MiB are read and one byte more, so that a reader with
+// that limit refuses what is longer.
+std::optional<std::string> read_whole(const std::string& file, Context& context);
+
 // For a window asked for without a display: the plan as it stands.
 int print_today(Context& context, const Day& day);
 

@@ -3,6 +3,7 @@
 #include "app/words/format.h"
 #include "app/words/reasons.h"
 #include "core/intake/fit_json.h"
+#include "core/intake/fit_question_json.h"
 
 #include <QLocale>
 
@@ -149,8 +150,8 @@ nlohmann::json day_json(const planning::DayPlan& plan, const std::vector<shop::H
                  {"tape_m", in_mm(parcel.tape) / 1000.0},
                  {"weight_g", in_grams(parcel.weight.mean)},
                  {"spread_g", in_grams(parcel.weight.spread)},
-                 {"question", intake::fit_question_json(parcel.question)},
-                 {"answer", intake::fit_answer_json(parcel.question, answer)}};
+                 {"question", json::parse(intake::write_fit_question(parcel.question))},
+                 {"answer", json::parse(intake::write_fit_answer({parcel.question, {}, 0}, answer, 0))}};
         if (i < numbers.size()) row["number"] = numbers[i];
         if (const postage::Quote* quote = chosen(parcel)) {
             row["service"] = quote->carrier + " " + quote->service_name;

@@ -37,10 +37,10 @@ struct Export { // one file of one shop
     const char* shop;
     const char* file;
 };
-constexpr std::array small_day{Export{"Quayside Stationers", "quayside.csv"}, Export{"Papierhafen", "papierhafen.csv"}};
-constexpr std::array december_day{Export{"Quayside Stationers", "quayside_december.csv"},
-                                  Export{"Papierhafen", "papierhafen_december.csv"}};
-constexpr Export later_export{"Quayside Stationers", "quayside_later.csv"};
+constexpr std::array small_day{Export{"Harbour Stall", "harbour_stall.csv"}, Export{"Federkai", "federkai.csv"}};
+constexpr std::array december_day{Export{"Harbour Stall", "harbour_stall_december.csv"},
+                                  Export{"Federkai", "federkai_december.csv"}};
+constexpr Export later_export{"Harbour Stall", "harbour_stall_later.csv"};
 
 using Place = std::tuple<std::string, std::size_t, std::string>; // file, row, column
 
@@ -66,18 +66,26 @@ public:
     // Every file of the shop and its carriers.
     void furnish()
     {
-        const fs::path orders = context_.demo_data / "demo_orders";
-        take(TakeInKind::supplies, orders / "supplies.csv");
-        take(TakeInKind::house, orders / "house.csv");
-        take(TakeInKind::wrappings, orders / "wrappings.csv");
-        take(TakeInKind::goods, orders / "goods.csv");
-        take(TakeInKind::rules, orders / "house_rules.csv");
+        take(TakeInKind::supplies, data("supplies.csv"));
+        take(TakeInKind::house, data("house.csv"));
+        take(TakeInKind::wrappings, data("wrappings.csv"));
+        take(TakeInKind::goods, data("goods.csv"));
+        take(TakeInKind::rules, data("house_rules.csv"));
         std::vector<fs::path> sheets;
         for (const auto& entry : fs::directory_iterator(context_.demo_data / "rate_tables")) {
             if (entry.path().extension() == ".csv") sheets.push_back(entry.path());
         }
         std::sort(sheets.begin(), sheets.end());
         for (const fs::path& sheet : sheets) take(TakeInKind::rates, sheet);
+    }
+
+    // What the shops call her goods, as she has told before: shop, title, variant, good.
+    void remember_titles()
+    {
+        for (const intake::CsvRow& row : intake::read_csv_file(data("matches.csv").string()).rows) {
+            const auto& cells = row.cells;
+            (void)book::remember_match(day_.book(), {cells.at(0), cells.at(1), cells.at(2), {cells.at(3)}});
+        }
     }
 
     void take_orders(const Export& shop_export)
@@ -185,7 +193,7 @@ public:
             numbers.push_back(held ? held->parcel.number : std::string());
         }
         const auto unsound = book::verify(day_.book());
-        const auto planned = planned_problems(context_.demo_data / "demo_orders" / "wrong_on_purpose.csv");
+        const auto planned = planned_problems(data("wrong_on_purpose.csv"));
         std::vector<intake::Problem> unplanned;
         std::copy_if(problems_.begin(), problems_.end(), std::back_inserter(unplanned),
                      [&](const intake::Problem& p) { return !planned.contains(place_of(p)); });
@@ -209,6 +217,8 @@ public:
     }
 
 private:
+    fs::path data(const char* file) const { return context_.demo_data / "demo_orders" / file; }
+
     void take(TakeInKind kind, const fs::path& file)
     {
         const TakenIn taken = take_in(day_, kind, file);
@@ -270,6 +280,7 @@ int demo(Context& context, const Options& options)
     Day day(std::move(*book), [morning] { return morning; });
     Demo demo(context, day, folder);
     demo.furnish();
+    demo.remember_titles();
     for (const Export& shop_export : december ? december_day : small_day) demo.take_orders(shop_export);
     demo.check_and_join();
     if (!demo.plan() || !demo.write_papers()) return refused;
