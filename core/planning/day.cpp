@@ -173,7 +173,8 @@ plan_parcel(const shop::Cupboard& cupboard, const std::vector<shop::HeldOrder>& 
             const std::optional<shop::SupplyCode>& outer, Run& run, fitting::Memory* memory)
 {
     const Bench bench{cupboard, sheets, wish, run, memory};
-    const Task task = task_of(orders, pieces, outer);
+    Task task = task_of(orders, pieces, outer);
+    task.first = wish.first_part;
     if (task.orders.empty()) return tl::unexpected(StuckOrder{{}, Stuck::nothing_holds_it});
     const auto contents = contents_of(cupboard, pieces);
     if (!contents) return tl::unexpected(contents.error());

@@ -21,9 +21,10 @@ struct Wish {
     bool prove = true;                         // false: first plans only, proofs to follow by `prove_day`
     fitting::Support support = fitting::Support::partial;
     enum class Slip { none, a5, a4 } slip = Slip::a4; // the packing slip's paper; it travels folded
-    std::optional<TimeOfDay> ready_at{}; // when the parcels are closed; later than a cut-off: next collection
-    std::vector<Used> reserved{};        // by parcels already planned and kept
-    std::vector<shop::SetPart> reserved_goods{};
+    std::optional<TimeOfDay> ready_at{};         // when the parcels are closed; later than a cut-off: next collection
+    std::vector<Used> reserved{};                // by parcels already planned and kept
+    std::vector<shop::SetPart> reserved_goods{}; // a set stands for its parts
+    bool first_part = true; // for plan_parcel: false for a later parcel of a split order, which carries no inserts
 };
 
 // Plans the orders given (checked ones, joined orders together), by promised day, then by id. All costs are in the

@@ -5,7 +5,11 @@ namespace stow::planning {
 Stock::Stock(const shop::Cupboard& cupboard, const Wish& wish) : supplies_(cupboard.on_hand), goods_(cupboard.pieces)
 {
     take(wish.reserved);
-    for (const shop::SetPart& part : wish.reserved_goods) goods_[part.good] -= part.count;
+    for (const shop::SetPart& part : wish.reserved_goods) {
+        const auto contents = contents_of(cupboard, {{{}, 0, part.good, part.count}});
+        if (!contents) continue; // a good that is no longer known is not planned either
+        for (const Several& s : off_the_shelf(*contents)) goods_[s.good->code] -= s.count;
+    }
 }
 
 shop::Amount Stock::left(const shop::SupplyCode& supply) const

@@ -152,7 +152,7 @@ Shape wrapped(const Shape& shape, const Size& g)
 Roll rolled_together(const std::vector<Rolled>& sheets, bool along_longer_edge)
 {
     Roll roll;
-    Length core;
+    Length core, thickest;
     Area section;
     for (const auto& [sheet, count] : sheets) {
         const auto [shorter, longer] = std::minmax(sheet.length, sheet.width);
@@ -160,10 +160,11 @@ Roll rolled_together(const std::vector<Rolled>& sheets, bool along_longer_edge)
         const Length round = along_longer_edge ? shorter : longer;
         roll.length = std::max(roll.length, axis);
         core = std::max(core, sheet.least_roll.value_or(Length{}));
+        thickest = std::max(thickest, sheet.thickness);
         section = {section.units + (round * sheet.thickness).units * count};
     }
     // 4/π rounded up to 1.27324, so that the roll is never drawn thinner than it is.
-    roll.diameter = ceil_sqrt((core * core).units + (section.units * 127'324 + 99'999) / 100'000);
+    roll.diameter = ceil_sqrt((core * core).units + (section.units * 127'324 + 99'999) / 100'000) + thickest * 2;
     return roll;
 }
 

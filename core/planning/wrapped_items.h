@@ -20,7 +20,8 @@ struct Manner {
 Shape wrapped(const Shape& shape, const Size& growth);
 
 // The roll that several sheets make when rolled together about the wider of their least diameters, taken as the core:
-// outer diameter² = core² + 4/π · Σ length · thickness, the area of the spiral's section. Rounded up.
+// outer diameter² = core² + 4/π · Σ length · thickness, the area of the spiral's section, and one layer of the thickest
+// on both sides for the loose end, as in fitting (contact.h). Rounded up.
 struct Rolled {
     Sheet sheet;
     int count = 1;

@@ -58,6 +58,14 @@ TEST_F(Day, WhatIsKeptBackIsNotPlannedAgain)
     shop.cupboard.pieces[{"CUBE"}] = 3;
     shop.wish.reserved_goods = {{{"CUBE"}, 3}};
     EXPECT_THAT(plan().parcels, IsEmpty());
+
+    shop::Good pair = block("PAIR", {}, {}); // keeping a set back keeps its parts
+    pair.parts = {{{"CUBE"}, 2}};
+    shop.put(pair, 0);
+    shop.wish.reserved_goods = {{{"PAIR"}, 1}};
+    EXPECT_THAT(plan().parcels, SizeIs(1));
+    shop.cupboard.pieces[{"CUBE"}] = 2;
+    EXPECT_THAT(plan().parcels, IsEmpty());
 }
 
 TEST_F(Day, GoodsAreCountedDownOverTheDay)
