@@ -61,6 +61,8 @@ Done choose_service(Book& book, shop::ParcelId id, const std::string& carrier, c
 Done mark_labelled(Book& book, shop::ParcelId id);
 Done set_tracking(Book& book, shop::ParcelId id, const std::string& tracking);
 Done mark_came_back(Book& book, shop::ParcelId id);
+Done return_goods(Book& book,
+                  shop::ParcelId id); // of a parcel that came back: its goods are whole and on the shelf again
 
 struct PostageBought {
     std::int64_t id = 0;

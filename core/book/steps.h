@@ -61,6 +61,7 @@ enum class StepKind {
     track,
     hand_over,
     came_back,
+    return_goods,
     receive,
     count,
     spoil,

@@ -1,0 +1,133 @@
+#include "core/book/book.h"
+
+#include "core/book/schema.h"
+#include "core/book/sql.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+#include <cstdlib>
+#include <cstring>
+#include <fcntl.h>
+#include <fstream>
+#include <sqlite3.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+namespace stow::book {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr int patience_ms = 2000; // for another program that is writing
+
+OpenFault fault_of(const SQLite::Exception& failure)
+{
+    switch (failure.getErrorCode()) {
+    case SQLITE_NOTADB:
+    case SQLITE_CORRUPT: return OpenFault::damaged; // its first bytes said that it is SQLite's
+    case SQLITE_BUSY:
+    case SQLITE_LOCKED: return OpenFault::locked;
+    default: return OpenFault::unreadable;
+    }
+}
+
+// Makes an empty file only its owner may read, before SQLite can make one that others may.
+std::optional<std::string> make_private(const fs::path& path)
+{
+    std::error_code failed;
+    if (path.has_parent_path()) fs::create_directories(path.parent_path(), failed);
+    if (failed) return failed.message();
+    const int file = ::open(path.c_str(), O_CREAT | O_EXCL | O_RDWR | O_CLOEXEC, S_IRUSR | S_IWUSR);
+    if (file < 0) return std::string(std::strerror(errno));
+    ::close(file);
+    return std::nullopt;
+}
+
+enum class Beginning { empty, sqlite, other, unreadable };
+
+Beginning beginning_of(const fs::path& path)
+{
+    std::error_code failed;
+    if (!fs::is_regular_file(path, failed)) return Beginning::unreadable;
+    std::ifstream file(path, std::ios::binary);
+    if (!file) return Beginning::unreadable;
+    char first[16]{};
+    file.read(first, sizeof first);
+    if (file.gcount() == 0) return Beginning::empty;
+    return file.gcount() == 16 && std::memcmp(first, "SQLite format 3", 16) == 0 ? Beginning::sqlite : Beginning::other;
+}
+
+void set_up(SQLite::Database& db)
+{
+    db.exec("PRAGMA foreign_keys = ON");
+    db.exec("PRAGMA trusted_schema = OFF");
+    db.exec("PRAGMA journal_mode = WAL");
+    db.exec("PRAGMA synchronous = FULL"); // a pulled plug loses no finished step
+}
+
+} // namespace
+
+Instant system_time()
+{
+    return std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
+}
+
+Book::Book(std::unique_ptr<SQLite::Database> db, std::filesystem::path path, Clock clock)
+    : db_(std::move(db)), path_(std::move(path)), clock_(std::move(clock))
+{
+}
+Book::Book(Book&&) noexcept = default;
+Book& Book::operator=(Book&&) noexcept = default;
+Book::~Book() = default;
+
+tl::expected<Book, OpenProblem> Book::open(const fs::path& path, Clock clock)
+{
+    const auto problem = [&](OpenFault fault, std::string detail) {
+        return tl::unexpected(OpenProblem{fault, path.string(), std::move(detail), 0, book_version});
+    };
+    std::error_code failed;
+    if (!fs::exists(path, failed)) {
+        if (const auto reason = make_private(path)) return problem(OpenFault::unreadable, *reason);
+    }
+    const Beginning beginning = beginning_of(path);
+    if (beginning == Beginning::unreadable) return problem(OpenFault::unreadable, "cannot be read");
+    if (beginning == Beginning::other) return problem(OpenFault::not_a_book, "not an SQLite file");
+    try {
+        auto db = std::make_unique<SQLite::Database>(path.string(), SQLite::OPEN_READWRITE, patience_ms);
+        const int version = db->execAndGet("PRAGMA user_version").getInt();
+        const int mark = db->execAndGet("PRAGMA application_id").getInt();
+        const bool fresh = version == 0 && db->execAndGet("SELECT count(*) FROM sqlite_schema").getInt() == 0;
+        if (mark != book_mark && !(fresh && mark == 0)) {
+            return problem(OpenFault::not_a_book, "an SQLite file of something else");
+        }
+        // Said before anything is written: a later program's book stays as it is.
+        if (version > book_version) {
+            return tl::unexpected(OpenProblem{OpenFault::newer, path.string(), {}, version, book_version});
+        }
+        const std::string sound = db->execAndGet("PRAGMA quick_check(1)").getString();
+        if (sound != "ok") return problem(OpenFault::damaged, sound);
+        if (!fresh && version < book_version) {
+            db->backup((path.string() + ".version-" + std::to_string(version)).c_str(), SQLite::Database::Save);
+        }
+        set_up(*db);
+        SQLite::Transaction(*db, SQLite::TransactionBehavior::IMMEDIATE); // may we write, and now?
+        if (const auto done = migrate(*db, migrations()); !done) return problem(OpenFault::update_failed, done.error());
+        record_images(*db);
+        return Book(std::move(db), path, std::move(clock));
+    } catch (const SQLite::Exception& failure) {
+        return problem(fault_of(failure), failure.what());
+    }
+}
+
+fs::path default_book_path()
+{
+    const auto folder = [](const char* variable) -> fs::path {
+        const char* const value = std::getenv(variable); // NOLINT(concurrency-mt-unsafe): read once, at the start
+        return value ? fs::path(value) : fs::path();
+    };
+    fs::path data = folder("XDG_DATA_HOME");
+    if (!data.is_absolute()) data = folder("HOME") / ".local" / "share";
+    return data / "stowbench" / "shop.book";
+}
+
+} // namespace stow::book

@@ -1,0 +1,197 @@
+#include "core/book/ledger.h"
+
+#include "core/book/step_writer.h"
+
+#include <fmt/format.h>
+
+namespace stow::book {
+
+std::string_view name_of(MovementKind kind)
+{
+    using enum MovementKind;
+    switch (kind) {
+    case start: return "start";
+    case received: return "received";
+    case made: return "made";
+    case used: return "used";
+    case sold: return "sold";
+    case counted: return "counted";
+    case spoilt: return "spoilt";
+    case missing: return "missing";
+    case returned: return "returned";
+    }
+    return {};
+}
+
+std::optional<MovementKind> movement_kind(std::string_view name)
+{
+    for (int i = 0; !name_of(static_cast<MovementKind>(i)).empty(); ++i) {
+        if (name_of(static_cast<MovementKind>(i)) == name) return static_cast<MovementKind>(i);
+    }
+    return std::nullopt;
+}
+
+namespace {
+
+constexpr const char* stored(Ledger ledger)
+{
+    return ledger == Ledger::supplies ? "supplies" : "goods";
+}
+
+bool known(const Book& book, Ledger ledger, const std::string& code)
+{
+    const char* const table = ledger == Ledger::supplies ? "supply" : "good";
+    return Query(book, fmt::format("SELECT 1 FROM {} WHERE code = ?", table), code).next();
+}
+
+shop::Amount on_hand(const Book& book, Ledger ledger, const std::string& code)
+{
+    Query sum(book, "SELECT coalesce(sum(amount), 0) FROM movement WHERE ledger = ? AND code = ?", stored(ledger),
+              code);
+    sum.next();
+    return {sum.integer(0)};
+}
+
+Allowed must_be_known(const Book& book, Ledger ledger, const std::string& code)
+{
+    if (known(book, ledger, code)) return {};
+    return refuse(ledger == Ledger::supplies ? Why::unknown_supply : Why::unknown_good, code);
+}
+
+// One movement of one thing as a step.
+Done move_one(Book& book, StepKind step, Ledger ledger, const std::string& code, MovementKind kind, shop::Amount amount,
+              bool out, const std::string& reason)
+{
+    if (amount <= shop::Amount{}) return refuse(Why::not_positive, code);
+    return in_step(book, step, {{"code", code}, {"reason", reason}}, [&](Writer& writer) -> Allowed {
+        if (auto allowed = must_be_known(book, ledger, code); !allowed) return allowed;
+        writer.move(ledger, code, kind, out ? -amount : amount, std::nullopt, reason);
+        return {};
+    });
+}
+
+// A count is kept even where it found what the ledger said: later steps must not be undone past it unawares.
+Allowed book_count(const Book& book, Writer& writer, Ledger ledger, const std::string& code, shop::Amount found,
+                   const std::string& reason)
+{
+    if (found < shop::Amount{}) return refuse(Why::not_positive, code);
+    if (auto allowed = must_be_known(book, ledger, code); !allowed) return allowed;
+    writer.move(ledger, code, MovementKind::counted, found - on_hand(book, ledger, code), std::nullopt, reason);
+    return {};
+}
+
+Done count_one(Book& book, Ledger ledger, const std::string& code, shop::Amount found, const std::string& reason)
+{
+    return in_step(book, StepKind::count, {{"code", code}, {"reason", reason}},
+                   [&](Writer& writer) { return book_count(book, writer, ledger, code, found, reason); });
+}
+
+constexpr auto movement_columns =
+    "SELECT movement.id, step, step.at, ledger, code, movement.kind, amount, parcel, reason "
+    "FROM movement JOIN step ON step.id = step ";
+
+std::vector<Movement> read_movements(Query rows)
+{
+    std::vector<Movement> found;
+    while (rows.next()) {
+        Movement movement;
+        movement.id = rows.integer(0);
+        movement.step = {rows.integer(1)};
+        movement.at = rows.instant(2);
+        movement.ledger = rows.text(3) == "goods" ? Ledger::goods : Ledger::supplies;
+        movement.code = rows.text(4);
+        movement.kind = movement_kind(rows.text(5)).value_or(MovementKind::counted);
+        movement.amount = {rows.integer(6)};
+        if (const auto parcel = rows.maybe_integer(7)) movement.parcel = shop::ParcelId{*parcel};
+        movement.reason = rows.text(8);
+        found.push_back(std::move(movement));
+    }
+    return found;
+}
+
+} // namespace
+
+std::map<shop::SupplyCode, shop::Amount> supplies_on_hand(const Book& book)
+{
+    std::map<shop::SupplyCode, shop::Amount> sums;
+    Query rows(book, "SELECT code, sum(amount) FROM movement WHERE ledger = 'supplies' GROUP BY code");
+    while (rows.next()) sums[{rows.text(0)}] = {rows.integer(1)};
+    return sums;
+}
+
+std::map<shop::GoodCode, int> pieces_on_hand(const Book& book)
+{
+    std::map<shop::GoodCode, int> sums;
+    Query rows(book, "SELECT code, sum(amount) / 1000 FROM movement WHERE ledger = 'goods' GROUP BY code");
+    while (rows.next()) sums[{rows.text(0)}] = rows.small(1);
+    return sums;
+}
+
+std::vector<Movement> movements(const Book& book)
+{
+    return read_movements(Query(book, std::string(movement_columns) + "ORDER BY movement.id"));
+}
+
+std::vector<Movement> movements_of(const Book& book, const shop::SupplyCode& code)
+{
+    return read_movements(Query(
+        book, std::string(movement_columns) + "WHERE ledger = 'supplies' AND code = ? ORDER BY movement.id", code));
+}
+
+std::vector<Movement> movements_of(const Book& book, const shop::GoodCode& code)
+{
+    return read_movements(
+        Query(book, std::string(movement_columns) + "WHERE ledger = 'goods' AND code = ? ORDER BY movement.id", code));
+}
+
+Done receive(Book& book, const shop::SupplyCode& code, shop::Amount amount)
+{
+    return move_one(book, StepKind::receive, Ledger::supplies, code.text, MovementKind::received, amount, false, {});
+}
+
+Done count(Book& book, const shop::SupplyCode& code, shop::Amount found, const std::string& reason)
+{
+    return count_one(book, Ledger::supplies, code.text, found, reason);
+}
+
+Done spoil(Book& book, const shop::SupplyCode& code, shop::Amount amount, const std::string& reason)
+{
+    return move_one(book, StepKind::spoil, Ledger::supplies, code.text, MovementKind::spoilt, amount, true, reason);
+}
+
+Done make(Book& book, const shop::GoodCode& code, int pieces)
+{
+    return move_one(book, StepKind::make, Ledger::goods, code.text, MovementKind::made, shop::pieces(pieces), false,
+                    {});
+}
+
+Done count(Book& book, const shop::GoodCode& code, int found, const std::string& reason)
+{
+    return count_one(book, Ledger::goods, code.text, shop::pieces(found), reason);
+}
+
+Done spoil(Book& book, const shop::GoodCode& code, int pieces, const std::string& reason)
+{
+    return move_one(book, StepKind::spoil, Ledger::goods, code.text, MovementKind::spoilt, shop::pieces(pieces), true,
+                    reason);
+}
+
+Done take_in_stock(Book& book, const std::vector<StockCount>& counts, const std::string& file)
+{
+    return in_step(book, StepKind::take_in_stock, {{"file", file}, {"count", std::to_string(counts.size())}},
+                   [&](Writer& writer) -> Allowed {
+                       for (const StockCount& one : counts) {
+                           const auto* const good = std::get_if<shop::GoodCode>(&one.what);
+                           const Ledger ledger = good ? Ledger::goods : Ledger::supplies;
+                           const std::string& code = good ? good->text : std::get<shop::SupplyCode>(one.what).text;
+                           // Here a count that found nothing new is left out, so that the same file twice is no step.
+                           if (known(book, ledger, code) && on_hand(book, ledger, code) == one.found) continue;
+                           if (auto allowed = book_count(book, writer, ledger, code, one.found, file); !allowed) {
+                               return allowed;
+                           }
+                       }
+                       return {};
+                   });
+}
+
+} // namespace stow::book

@@ -1,0 +1,134 @@
+// Looking orders up.
+#include "core/book/order_rows.h"
+#include "core/book/orders.h"
+
+#include <fmt/format.h>
+#include <unicode/unistr.h>
+
+namespace stow::book {
+
+namespace {
+
+// Letter case and spaces aside, for all scripts.
+std::string folded(std::string_view text)
+{
+    icu::UnicodeString letters =
+        icu::UnicodeString::fromUTF8(icu::StringPiece(text.data(), static_cast<int>(text.size())));
+    letters.foldCase();
+    std::string bare;
+    letters.toUTF8String(bare);
+    bare.erase(std::remove(bare.begin(), bare.end(), ' '), bare.end());
+    return bare;
+}
+
+std::optional<shop::HeldOrder> first(std::vector<shop::HeldOrder> found)
+{
+    if (found.empty()) return std::nullopt;
+    return std::move(found.front());
+}
+
+} // namespace
+
+std::vector<shop::HeldOrder> orders(const Book& book)
+{
+    return read_orders(book, "true");
+}
+
+std::vector<shop::HeldOrder> orders_in(const Book& book, shop::OrderState state)
+{
+    return read_orders(book, fmt::format("state = '{}'", name_of(state)));
+}
+
+std::vector<shop::HeldOrder> orders_to_plan(const Book& book)
+{
+    std::vector<shop::HeldOrder> open;
+    for (shop::HeldOrder& held : read_orders(book, "state = 'checked' AND paid")) {
+        Query kept(book,
+                   "SELECT line, sum(count) FROM parcel_piece JOIN parcel ON parcel.id = parcel_piece.parcel "
+                   "WHERE order_id = ? AND (parcel.locked OR parcel.state <> 'planned') GROUP BY line",
+                   held.id);
+        std::vector<shop::OrderLine>& lines = held.order.lines;
+        while (kept.next()) {
+            const auto line = static_cast<std::size_t>(kept.integer(0));
+            if (line < lines.size()) lines[line].count = std::max(0, lines[line].count - kept.small(1));
+        }
+        if (std::any_of(lines.begin(), lines.end(), [](const auto& line) { return line.count > 0; })) {
+            open.push_back(std::move(held));
+        }
+    }
+    return open;
+}
+
+std::optional<shop::HeldOrder> order(const Book& book, shop::OrderId id)
+{
+    return first(read_orders(book, fmt::format("id = {}", id.value)));
+}
+
+std::optional<shop::HeldOrder> order_by_key(const Book& book, const shop::OrderKey& key)
+{
+    const auto ids = order_ids(book, "shop = ? AND number = ?", key.shop, key.number);
+    return ids.empty() ? std::nullopt : order(book, ids.front());
+}
+
+std::vector<Match> matches(const Book& book)
+{
+    std::vector<Match> all;
+    Query rows(book, "SELECT shop, title, variant, good FROM good_match ORDER BY shop, title, variant");
+    while (rows.next()) all.push_back({rows.text(0), rows.text(1), rows.text(2), {rows.text(3)}});
+    return all;
+}
+
+std::vector<Hit> search(const Book& book, std::string_view text)
+{
+    const std::string wanted = folded(text);
+    std::vector<Hit> hits;
+    if (wanted.empty()) return hits;
+    const auto holds = [&](const std::string& cell) { return folded(cell).find(wanted) != std::string::npos; };
+
+    Query rows(book, "SELECT id, number, name, postcode FROM orders ORDER BY id DESC");
+    while (rows.next()) {
+        const shop::OrderId id{rows.integer(0)};
+        if (holds(rows.text(1)))
+            hits.push_back({id, std::nullopt, Hit::By::number});
+        else if (holds(rows.text(2)))
+            hits.push_back({id, std::nullopt, Hit::By::name});
+        else if (holds(rows.text(3)))
+            hits.push_back({id, std::nullopt, Hit::By::postcode});
+    }
+    Query sent(book, "SELECT DISTINCT parcel.id, order_id, number, tracking FROM parcel "
+                     "JOIN parcel_piece ON parcel_piece.parcel = parcel.id ORDER BY parcel.id DESC, order_id");
+    while (sent.next()) {
+        const shop::ParcelId parcel{sent.integer(0)};
+        const shop::OrderId id{sent.integer(1)};
+        if (holds(sent.text(2)))
+            hits.push_back({id, parcel, Hit::By::parcel_number});
+        else if (holds(sent.text(3)))
+            hits.push_back({id, parcel, Hit::By::tracking});
+    }
+    return hits;
+}
+
+std::vector<Step> history(const Book& book, shop::OrderId id)
+{
+    // Lines and parcels that are gone by now are known from their images.
+    Query touched(book,
+                  "WITH lines AS (SELECT id FROM order_line WHERE order_id = ?1 UNION SELECT key FROM image "
+                  "WHERE tab = 'order_line' AND json_extract(before, '$.order_id') = ?1), "
+                  "parcels AS (SELECT parcel AS id FROM parcel_piece WHERE order_id = ?1 UNION "
+                  "SELECT json_extract(before, '$.parcel') FROM image WHERE tab = 'parcel_piece' "
+                  "AND json_extract(before, '$.order_id') = ?1), "
+                  "weighings AS (SELECT id FROM weighing WHERE parcel IN parcels), "
+                  "stamps AS (SELECT id FROM postage WHERE parcel IN parcels) "
+                  "SELECT DISTINCT step FROM image WHERE (tab = 'orders' AND key = ?1) "
+                  "OR (tab = 'order_line' AND key IN lines) "
+                  "OR (tab IN ('parcel', 'parcel_plan') AND key IN parcels) "
+                  "OR (tab = 'weighing' AND key IN weighings) OR (tab = 'postage' AND key IN stamps) ORDER BY step",
+                  id);
+    std::vector<Step> found;
+    while (touched.next()) {
+        if (auto one = step(book, StepId{touched.integer(0)})) found.push_back(std::move(*one));
+    }
+    return found;
+}
+
+} // namespace stow::book

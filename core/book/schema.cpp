@@ -1,0 +1,284 @@
+#include "core/book/schema.h"
+
+#include "core/book/book.h"
+
+#include <SQLiteCpp/Statement.h>
+#include <SQLiteCpp/Transaction.h>
+#include <fmt/format.h>
+
+namespace stow::book {
+
+namespace {
+
+// Definitions (goods, supplies...) are read and written whole, so each is one document beside its code. What moves or
+// is looked for (orders, parcels, the ledger) has columns.
+constexpr auto first_tables = R"sql(
+CREATE TABLE step (
+    id INTEGER PRIMARY KEY AUTOINCREMENT,
+    at INTEGER NOT NULL, -- seconds since 1970, UTC
+    kind TEXT NOT NULL,
+    words TEXT NOT NULL CHECK (json_valid(words)),
+    undoes INTEGER REFERENCES step (id)
+) STRICT;
+CREATE INDEX step_undoes ON step (undoes) WHERE undoes IS NOT NULL;
+
+-- A row as it was before the step; no text: it was not there.
+CREATE TABLE image (
+    id INTEGER PRIMARY KEY,
+    step INTEGER NOT NULL REFERENCES step (id) DEFERRABLE INITIALLY DEFERRED,
+    tab TEXT NOT NULL,
+    key INTEGER NOT NULL,
+    before TEXT CHECK (json_valid(before))
+) STRICT;
+CREATE INDEX image_step ON image (step);
+CREATE INDEX image_row ON image (tab, key);
+
+CREATE TABLE movement (
+    id INTEGER PRIMARY KEY AUTOINCREMENT,
+    step INTEGER NOT NULL REFERENCES step (id) DEFERRABLE INITIALLY DEFERRED,
+    ledger TEXT NOT NULL CHECK (ledger IN ('supplies', 'goods')),
+    code TEXT NOT NULL,
+    kind TEXT NOT NULL,
+    amount INTEGER NOT NULL, -- thousandths of the unit; of goods, of a piece
+    parcel INTEGER,          -- may be gone by now
+    reason TEXT NOT NULL DEFAULT ''
+) STRICT;
+CREATE INDEX movement_code ON movement (ledger, code);
+CREATE INDEX movement_step ON movement (step);
+
+CREATE TRIGGER movement_stays BEFORE UPDATE ON movement BEGIN SELECT RAISE(ABORT, 'movements are only added'); END;
+CREATE TRIGGER movement_kept BEFORE DELETE ON movement BEGIN SELECT RAISE(ABORT, 'movements are only added'); END;
+CREATE TRIGGER step_stays BEFORE UPDATE ON step BEGIN SELECT RAISE(ABORT, 'steps are only added'); END;
+CREATE TRIGGER step_kept BEFORE DELETE ON step BEGIN SELECT RAISE(ABORT, 'steps are only added'); END;
+
+CREATE TABLE house ( -- parts: 'house', 'rules'
+    id INTEGER PRIMARY KEY AUTOINCREMENT,
+    part TEXT NOT NULL UNIQUE,
+    document TEXT NOT NULL CHECK (json_valid(document))
+) STRICT;
+CREATE TABLE good (
+    id INTEGER PRIMARY KEY AUTOINCREMENT,
+    code TEXT NOT NULL UNIQUE,
+    document TEXT NOT NULL CHECK (json_valid(document))
+) STRICT;
+CREATE TABLE supply (
+    id INTEGER PRIMARY KEY AUTOINCREMENT,
+    code TEXT NOT NULL UNIQUE,
+    document TEXT NOT NULL CHECK (json_valid(document))
+) STRICT;
+CREATE TABLE wrapping (
+    id INTEGER PRIMARY KEY AUTOINCREMENT,
+    code TEXT NOT NULL UNIQUE,
+    document TEXT NOT NULL CHECK (json_valid(document))
+) STRICT;
+CREATE TABLE rate_sheet (
+    id INTEGER PRIMARY KEY AUTOINCREMENT,
+    carrier TEXT NOT NULL,
+    valid_from TEXT NOT NULL, -- '': always
+    valid_until TEXT NOT NULL,
+    document TEXT NOT NULL CHECK (json_valid(document)),
+    UNIQUE (carrier, valid_from)
+) STRICT;
+
+CREATE TABLE orders (
+    id INTEGER PRIMARY KEY AUTOINCREMENT,
+    shop TEXT NOT NULL,
+    number TEXT NOT NULL,
+    date TEXT NOT NULL,
+    promised TEXT,
+    paid INTEGER NOT NULL,
+    contact TEXT NOT NULL,
+    name TEXT NOT NULL,
+    company TEXT NOT NULL,
+    street TEXT NOT NULL, -- one line each
+    postcode TEXT NOT NULL,
+    town TEXT NOT NULL,
+    region TEXT NOT NULL,
+    country TEXT NOT NULL,
+    note TEXT NOT NULL,
+    giver TEXT,          -- null: no gift
+    gift_message TEXT,
+    service_wanted TEXT NOT NULL,
+    postage_paid INTEGER,
+    postage_paid_currency TEXT,
+    called_off INTEGER NOT NULL, -- says the shop
+    state TEXT NOT NULL CHECK (state IN ('arrived', 'checked', 'set aside', 'called off')),
+    aside_reason TEXT NOT NULL DEFAULT '',
+    aside_until TEXT,
+    version INTEGER NOT NULL DEFAULT 1,
+    changed INTEGER NOT NULL DEFAULT 0,
+    joined_to INTEGER REFERENCES orders (id),
+    told TEXT CHECK (json_valid(told)), -- the order as the shop told it last; null: entered by hand
+    UNIQUE (shop, number)
+) STRICT;
+CREATE INDEX orders_state ON orders (state);
+CREATE INDEX orders_joined ON orders (joined_to);
+CREATE TABLE order_line (
+    id INTEGER PRIMARY KEY AUTOINCREMENT,
+    order_id INTEGER NOT NULL REFERENCES orders (id),
+    place INTEGER NOT NULL, -- from 0
+    title TEXT NOT NULL,
+    variant TEXT NOT NULL,
+    shop_code TEXT NOT NULL,
+    good TEXT NOT NULL, -- '': not matched
+    count INTEGER NOT NULL,
+    price INTEGER,
+    price_currency TEXT,
+    personal_text TEXT NOT NULL,
+    UNIQUE (order_id, place)
+) STRICT;
+CREATE TABLE good_match (
+    id INTEGER PRIMARY KEY AUTOINCREMENT,
+    shop TEXT NOT NULL,
+    title TEXT NOT NULL,
+    variant TEXT NOT NULL,
+    good TEXT NOT NULL,
+    UNIQUE (shop, title, variant)
+) STRICT;
+CREATE TABLE column_match (
+    id INTEGER PRIMARY KEY AUTOINCREMENT,
+    shop TEXT NOT NULL UNIQUE,
+    columns TEXT NOT NULL
+) STRICT;
+
+CREATE TABLE hand_over_list (
+    id INTEGER PRIMARY KEY AUTOINCREMENT,
+    carrier TEXT NOT NULL,
+    day TEXT NOT NULL,
+    number INTEGER NOT NULL,
+    at INTEGER NOT NULL,
+    UNIQUE (carrier, day, number)
+) STRICT;
+CREATE TABLE parcel (
+    id INTEGER PRIMARY KEY AUTOINCREMENT,
+    number TEXT NOT NULL UNIQUE,
+    state TEXT NOT NULL CHECK (state IN ('planned', 'picked', 'packed', 'labelled', 'handed over', 'came back')),
+    locked INTEGER NOT NULL DEFAULT 0,
+    order_version INTEGER NOT NULL,
+    tray TEXT NOT NULL DEFAULT '',
+    round INTEGER NOT NULL DEFAULT 0,
+    steps_done INTEGER NOT NULL DEFAULT 0,
+    carrier TEXT NOT NULL DEFAULT '',
+    service TEXT NOT NULL DEFAULT '',
+    postage INTEGER,
+    postage_currency TEXT,
+    tracking TEXT NOT NULL DEFAULT '',
+    packed_at INTEGER,
+    list INTEGER REFERENCES hand_over_list (id)
+) STRICT;
+CREATE INDEX parcel_state ON parcel (state);
+CREATE INDEX parcel_list ON parcel (list);
+CREATE TABLE parcel_plan ( -- apart from the parcel: large, and seldom changed
+    id INTEGER PRIMARY KEY REFERENCES parcel (id),
+    document TEXT NOT NULL CHECK (json_valid(document))
+) STRICT;
+CREATE TABLE parcel_piece (
+    id INTEGER PRIMARY KEY AUTOINCREMENT,
+    parcel INTEGER NOT NULL REFERENCES parcel (id),
+    order_id INTEGER NOT NULL REFERENCES orders (id),
+    line INTEGER NOT NULL,
+    good TEXT NOT NULL,
+    count INTEGER NOT NULL CHECK (count > 0)
+) STRICT;
+CREATE INDEX parcel_piece_parcel ON parcel_piece (parcel);
+CREATE INDEX parcel_piece_order ON parcel_piece (order_id);
+CREATE TABLE weighing (
+    id INTEGER PRIMARY KEY AUTOINCREMENT,
+    parcel INTEGER NOT NULL REFERENCES parcel (id),
+    stage TEXT NOT NULL,
+    weight INTEGER NOT NULL, -- 0.1 g
+    overridden INTEGER NOT NULL,
+    at INTEGER NOT NULL
+) STRICT;
+CREATE INDEX weighing_parcel ON weighing (parcel);
+CREATE TABLE postage ( -- outlives its parcel: the money is spent
+    id INTEGER PRIMARY KEY AUTOINCREMENT,
+    parcel INTEGER NOT NULL,
+    carrier TEXT NOT NULL,
+    service TEXT NOT NULL,
+    amount INTEGER NOT NULL,
+    currency TEXT NOT NULL,
+    number TEXT NOT NULL,
+    at INTEGER NOT NULL,
+    refunded INTEGER NOT NULL DEFAULT 0
+) STRICT;
+CREATE INDEX postage_parcel ON postage (parcel);
+
+-- Not steps: where she stopped, and packing questions solved before.
+CREATE TABLE remembered (
+    name TEXT PRIMARY KEY,
+    value TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE TABLE solved (
+    question TEXT PRIMARY KEY,
+    engine INTEGER NOT NULL,
+    answer TEXT NOT NULL CHECK (json_valid(answer))
+) STRICT, WITHOUT ROWID;
+)sql";
+
+} // namespace
+
+const std::vector<Migration>& migrations()
+{
+    static const std::vector<Migration> all{{1, first_tables}};
+    return all;
+}
+
+tl::expected<void, std::string> migrate(SQLite::Database& db, const std::vector<Migration>& steps)
+{
+    for (const Migration& step : steps) {
+        try {
+            SQLite::Transaction transaction(db, SQLite::TransactionBehavior::IMMEDIATE);
+            // Read inside the transaction: another program may have been quicker.
+            if (db.execAndGet("PRAGMA user_version").getInt() >= step.to) continue;
+            db.exec(step.sql);
+            db.exec(fmt::format("PRAGMA application_id = {}", book_mark));
+            db.exec(fmt::format("PRAGMA user_version = {}", step.to));
+            transaction.commit();
+        } catch (const SQLite::Exception& failure) {
+            return tl::unexpected(fmt::format("to version {}: {}", step.to, failure.what()));
+        }
+    }
+    return {};
+}
+
+const std::vector<std::string>& tracked_tables()
+{
+    static const std::vector<std::string> all{"house",  "good",        "supply",       "wrapping",     "rate_sheet",
+                                              "orders", "order_line",  "good_match",   "column_match", "hand_over_list",
+                                              "parcel", "parcel_plan", "parcel_piece", "weighing",     "postage"};
+    return all;
+}
+
+std::vector<std::string> columns_of_table(SQLite::Database& db, const std::string& table)
+{
+    std::vector<std::string> names;
+    SQLite::Statement columns(db, "SELECT name FROM pragma_table_info(?) ORDER BY cid");
+    columns.bind(1, table);
+    while (columns.executeStep()) names.push_back(columns.getColumn(0).getString());
+    return names;
+}
+
+void record_images(SQLite::Database& db)
+{
+    db.exec("CREATE TEMP TABLE current_step (id INTEGER NOT NULL)");
+    for (const std::string& table : tracked_tables()) {
+        std::string old_row, differs;
+        for (const std::string& column : columns_of_table(db, table)) {
+            old_row += fmt::format("{}'{}', OLD.\"{}\"", old_row.empty() ? "" : ", ", column, column);
+            differs += fmt::format("{}OLD.\"{}\" IS NOT NEW.\"{}\"", differs.empty() ? "" : " OR ", column, column);
+        }
+        const auto trigger = [&](const char* event, const std::string& when, const char* row,
+                                 const std::string& before) {
+            db.exec(fmt::format("CREATE TEMP TRIGGER {0}_{1} AFTER {1} ON main.{0} {2} BEGIN "
+                                "INSERT INTO image (step, tab, key, before) "
+                                "VALUES ((SELECT id FROM current_step), '{0}', {3}.id, {4}); END",
+                                table, event, when, row, before));
+        };
+        trigger("INSERT", "", "NEW", "NULL");
+        trigger("UPDATE", "WHEN " + differs, "OLD", "json_object(" + old_row + ")");
+        trigger("DELETE", "", "OLD", "json_object(" + old_row + ")");
+    }
+}
+
+} // namespace stow::book
