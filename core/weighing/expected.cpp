@@ -52,4 +52,9 @@ Weight least_detectable(Weight spread)
     return {(spread.units * 415 + 99) / 100};
 }
 
+bool cannot_be_sure(Weight reading, Weight scale_step, Weight edge)
+{
+    return reading * 2 - scale_step <= edge * 2 && edge * 2 < reading * 2 + scale_step;
+}
+
 } // namespace stow::weighing

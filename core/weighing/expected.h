@@ -41,4 +41,8 @@ double detection_probability(Weight spread, Weight mass, double alarm = alarm_sp
 // The least mass found 95 % of the time: 4.15 spreads (2.505 for the alarm, 1.645 for 95 %), rounded up to 0.1 g.
 Weight least_detectable(Weight spread);
 
+// A reading in steps of `scale_step` may come from half a step less or more: does the edge lie in between? Then nobody
+// can say which of the two prices is right.
+bool cannot_be_sure(Weight reading, Weight scale_step, Weight edge);
+
 } // namespace stow::weighing

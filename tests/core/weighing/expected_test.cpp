@@ -107,5 +107,14 @@ TEST(Alarm, RingsForOneRightParcelInEighty)
     EXPECT_NEAR(detection_probability(grams(5), Weight{}), 0.012, 0.0005); // 1.2 % false alarms
 }
 
+TEST(CannotBeSure, WithinHalfAStepOfTheEdge)
+{
+    EXPECT_TRUE(cannot_be_sure(grams(500), grams(2), grams(500)));
+    EXPECT_TRUE(cannot_be_sure(grams(501), grams(2), grams(500)));
+    EXPECT_FALSE(cannot_be_sure(grams(499), grams(2), grams(500))); // 500 itself is still inside the step
+    EXPECT_FALSE(cannot_be_sure(grams(502), grams(2), grams(500)));
+    EXPECT_FALSE(cannot_be_sure(grams(498), grams(2), grams(500)));
+}
+
 } // namespace
 } // namespace stow::weighing
