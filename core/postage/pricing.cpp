@@ -33,6 +33,9 @@ Pricing::Pricing(const Tariff& tariff, std::size_t service, std::size_t zone, co
     : tariff_(tariff), service_(tariff.services_[service]), zone_(tariff.zones_[zone]),
       ladders_(tariff.ladders(service, zone)), missed_(missed), parcel_(parcel), rounding_(least_weight)
 {
+    for (const Surcharge& s : tariff.surcharges_) {
+        if (may_apply(s)) surcharges_.push_back(&s);
+    }
     const auto& divisor = service_.volumetric_divisor;
     if (!divisor || *divisor <= 0) return;
     rounding_ = std::max(service_.volumetric_rounding, least_weight);
@@ -52,13 +55,17 @@ Weight Pricing::charged(Weight on_scale) const
     return std::max(rounding_ * started(on_scale.units, rounding_.units), volumetric_);
 }
 
+// All but the weight, which differs along the ruler.
+bool Pricing::may_apply(const Surcharge& s) const
+{
+    return names(s.service, service_.code) && names(s.zone, zone_.name) &&
+           (!s.longer_than || sorted(parcel_.closed).x > *s.longer_than) && (!s.only_rolls || parcel_.roll) &&
+           (!s.from || *s.from <= parcel_.hand_over) && (!s.until || parcel_.hand_over <= *s.until);
+}
+
 bool Pricing::applies(const Surcharge& s, Weight on_scale) const
 {
-    const Size edges = sorted(parcel_.closed);
-    return names(s.service, service_.code) && names(s.zone, zone_.name) &&
-           (!s.longer_than || edges.x > *s.longer_than) && (!s.heavier_than || on_scale > *s.heavier_than) &&
-           (!s.only_rolls || parcel_.roll) && (!s.from || *s.from <= parcel_.hand_over) &&
-           (!s.until || parcel_.hand_over <= *s.until);
+    return !s.heavier_than || on_scale > *s.heavier_than;
 }
 
 std::int64_t Pricing::amount(const Surcharge& s, std::int64_t base, Weight charged) const
@@ -82,8 +89,8 @@ std::optional<Pricing::Found> Pricing::found(Weight on_scale) const
         if (base && (!best || *base < best->base)) best = Found{&ladder, *base, 0, 0};
     }
     if (!best) return best;
-    for (const Surcharge& s : tariff_.surcharges_) {
-        if (applies(s, on_scale)) best->surcharges += amount(s, best->base, weight);
+    for (const Surcharge* s : surcharges_) {
+        if (applies(*s, on_scale)) best->surcharges += amount(*s, best->base, weight);
     }
     const std::int64_t permille = service_.tax_permille.value_or(tariff_.tax_permille_);
     best->tax = share(money(best->base + best->surcharges), permille, 1000).minor;
@@ -104,9 +111,9 @@ std::optional<Weight> Pricing::edge(Weight on_scale) const
         if (const auto at = ladder.edge(weight)) lower_to(on_the_scale(*at));
     }
     if (!next) return next;
-    for (const Surcharge& s : tariff_.surcharges_) {
-        if (s.heavier_than && *s.heavier_than >= on_scale) lower_to(*s.heavier_than);
-        if (s.kind == Surcharge::Kind::per_kg) lower_to(on_the_scale(one_kg * started(weight.units, one_kg.units)));
+    for (const Surcharge* s : surcharges_) {
+        if (s->heavier_than && *s->heavier_than >= on_scale) lower_to(*s->heavier_than);
+        if (s->kind == Surcharge::Kind::per_kg) lower_to(on_the_scale(one_kg * started(weight.units, one_kg.units)));
     }
     return next;
 }
@@ -132,11 +139,11 @@ Price Pricing::price(const Found& f) const
     price.zone = zone_.name;
     if (f.ladder->format) price.format = tariff_.formats_[*f.ladder->format].name;
     price.charged = weight;
-    price.parts.reserve(2 + tariff_.surcharges_.size());
+    price.parts.reserve(2 + surcharges_.size());
     price.parts.push_back({Part::Kind::base, price.format, money(f.base)});
-    for (const Surcharge& s : tariff_.surcharges_) {
-        if (!applies(s, parcel_.weight)) continue;
-        price.parts.push_back({Part::Kind::surcharge, s.name, money(amount(s, f.base, weight))});
+    for (const Surcharge* s : surcharges_) {
+        if (!applies(*s, parcel_.weight)) continue;
+        price.parts.push_back({Part::Kind::surcharge, s->name, money(amount(*s, f.base, weight))});
     }
     if (f.tax != 0) price.parts.push_back({Part::Kind::tax, "tax", money(f.tax)});
 

@@ -35,6 +35,7 @@ private:
         std::optional<std::int64_t> total_past;
     };
     Edge total_edge(Weight on_scale, std::int64_t total) const;
+    bool may_apply(const Surcharge& surcharge) const;
     bool applies(const Surcharge& surcharge, Weight on_scale) const;
     std::int64_t amount(const Surcharge& surcharge, std::int64_t base, Weight charged) const;
     Price price(const Found& found) const;
@@ -46,8 +47,9 @@ private:
     const std::vector<Ladder>& ladders_;
     const Tariff::Misses& missed_;
     const ParcelFacts& parcel_;
-    Weight rounding_;   // of the charged weight
-    Weight volumetric_; // rounded up; zero where it does not count
+    std::vector<const Surcharge*> surcharges_; // that may apply, heavy enough or not
+    Weight rounding_;                          // of the charged weight
+    Weight volumetric_;                        // rounded up; zero where it does not count
 };
 
 } // namespace stow::postage
