@@ -76,7 +76,8 @@ void drawings(Sheet& s, const BenchCard& card)
         count > 1 && !is_sleeve(card.arrangement.form.kind) && card.arrangement.form.kind != OuterKind::tube;
     if (!by_layer) {
         View view;
-        view.extent = {s.width() * 4 / 5, from_mm(card.arrangement.form.kind == OuterKind::tube ? 45 : 84)};
+        const bool tube = card.arrangement.form.kind == OuterKind::tube;
+        view.extent = {tube ? s.width() : s.width() * 4 / 5, from_mm(tube ? 45 : 84)};
         view.filler = !card.filler.empty();
         s.need(view.extent.height);
         s.page().add(draw(card.arrangement, view), {s.left() + (s.width() - view.extent.width) / 2, s.y()});
@@ -93,7 +94,7 @@ void drawings(Sheet& s, const BenchCard& card)
         s.need(view.extent.height + from_mm(6));
         for (int one = from; one < from + columns && one <= count; ++one) {
             const int x = s.left() + (one - from) * (view.extent.width + gap);
-            view.up_to_layer = one;
+            view.up_to_layer = view.number_layer = one;
             const std::string caption = std::string(words(Word::layer)) + " " + std::to_string(one);
             s.page().add(draw(card.arrangement, view), {x, s.y()});
             s.line(x + view.extent.width / 2, s.y() + view.extent.height + from_mm(1), caption, type::small,

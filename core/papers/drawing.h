@@ -54,7 +54,8 @@ struct View {
     std::optional<int> up_to_layer;       // draw only these layers; nothing: all
     std::optional<std::size_t> highlight; // index of a placement
     bool number_items = true;
-    bool filler = false; // hatch the empty space lightly
+    std::optional<int> number_layer; // number only this layer; nothing: all that is shown
+    bool filler = false;             // hatch the empty space lightly
     int number_size = from_pt(10);
     int pen = 25;
 };

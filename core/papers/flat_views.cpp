@@ -116,10 +116,12 @@ struct Flat { // one flat view of the contents of an outer
     void number(DisplayList& list) const
     {
         const std::vector<int> count = numbers(arrangement.placements);
+        const std::vector<int> layer = layers(arrangement.placements);
         const std::vector<std::size_t> order = shown_far_to_near();
         const int radius = view->number_size * 17 / 20;
         std::vector<Point> taken;
         for (std::size_t k = 0; k < order.size(); ++k) {
+            if (view->number_layer && layer[order[k]] != *view->number_layer) continue;
             const Point centre = place_for_number(order, k, radius, taken);
             taken.push_back(centre);
             list.add(number_disc(centre, count[order[k]], view->number_size, view->highlight == order[k]), {0, 0});
@@ -232,13 +234,12 @@ DisplayList draw_sleeve(const Arrangement& given, const View& view)
 
     const Pen pen{Role::ink, view.pen, Pen::Dash::solid};
     const int slant = scale(flap) / 3, right = at.x + bag.width;
-    list.add(Path{{{right, at.y},
-                   {right + scale(flap), at.y + slant},
-                   {right + scale(flap), at.y + bag.height - slant},
-                   {right, at.y + bag.height}},
-                  false,
-                  pen,
-                  Fill{Role::board, Shade::half}});
+    const std::vector<Point> flap_outline{{right, at.y},
+                                          {right + scale(flap), at.y + slant},
+                                          {right + scale(flap), at.y + bag.height - slant},
+                                          {right, at.y + bag.height}};
+    list.add(Path{flap_outline, true, std::nullopt, Fill{Role::board, Shade::half}});
+    list.add(Path{flap_outline, false, pen, std::nullopt});
     list.add(rectangle(at, bag, std::nullopt, Fill{Role::board, Shade::lit}));
     list.add(
         Path{{{right, at.y}, at, {at.x, at.y + bag.height}, {right, at.y + bag.height}}, false, pen, std::nullopt});

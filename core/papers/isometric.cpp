@@ -343,14 +343,15 @@ private:
 
     void number(const std::vector<Part>& parts)
     {
-        const std::vector<int> count = numbers(arrangement_.placements);
-        const int radius = view_.number_size * 17 / 20;
+        const std::vector<int> count = numbers(arrangement_.placements), layer = layers(arrangement_.placements);
+        const int radius = view_.number_size * 17 / 20, rim = radius + 10;
         std::vector<Spot> taken;
         std::vector<std::size_t> done;
         for (std::size_t k = 0; k < parts.size(); ++k) {
             const std::size_t i = parts[k].whole;
             if (std::find(done.begin(), done.end(), i) != done.end()) continue;
             done.push_back(i);
+            if (view_.number_layer && layer[i] != *view_.number_layer) continue;
             const auto seen = [&](Spot at) {
                 for (std::size_t later = k + 1; later < parts.size(); ++later) {
                     if (parts[later].whole == i) continue;
@@ -359,8 +360,11 @@ private:
                 return true;
             };
             const auto free = [&](Spot at) {
-                return std::none_of(taken.begin(), taken.end(),
-                                    [&](Spot t) { return std::hypot(t.x - at.x, t.y - at.y) < 2.2 * radius; });
+                const bool on_paper =
+                    at.x >= rim && at.y >= rim && at.x + rim <= list_.extent.width && at.y + rim <= list_.extent.height;
+                return on_paper && std::none_of(taken.begin(), taken.end(), [&](Spot t) {
+                           return std::hypot(t.x - at.x, t.y - at.y) < 2.2 * radius;
+                       });
             };
             const auto all_seen = [&](Spot at) {
                 for (int step = 0; step < 8; ++step) {

@@ -11,10 +11,10 @@ struct Row {
     std::string_view english, german;
 };
 
-// In the order of Word; a test holds that.
+// In the order of Word.
 // clang-format off
 constexpr std::array rows{
-    Row{Word::pick_list, "Pick list", "Holliste"},
+    Row{Word::pick_list, "Pick list", "Pickliste"},
     Row{Word::round, "Round", "Runde"},
     Row{Word::trays, "trays", "Schalen"},
     Row{Word::tray, "Tray", "Schale"},
@@ -92,6 +92,12 @@ constexpr std::array rows{
 };
 // clang-format on
 static_assert(rows.size() == static_cast<std::size_t>(Word::how_many));
+static_assert([] {
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        if (rows[i].word != static_cast<Word>(i)) return false;
+    }
+    return true;
+}());
 
 constexpr std::array<std::array<std::string_view, 12>, 2> months{
     {{"January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November",
