@@ -40,8 +40,8 @@ struct ReorderList { // of one supplier
     std::vector<Money> totals;      // one a currency
 };
 
-// Everything that is at or below its reorder point once `reserved` is used up, ordered up to twice the reorder point in
-// whole packs; grouped by supplier, in order of their names.
+// Everything that is at or below its reorder point once `reserved` is used up, or short without one; ordered up to
+// twice the reorder point (our choice) in whole packs; grouped by supplier, in order of their names.
 std::vector<ReorderList> reorder_list(const std::map<shop::SupplyCode, shop::Supply>& supplies,
                                       const std::map<shop::SupplyCode, shop::Amount>& on_hand,
                                       const std::map<shop::SupplyCode, shop::Amount>& reserved);
