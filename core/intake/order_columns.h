@@ -76,6 +76,7 @@ ColumnMatch guess_columns(const Csv& csv, std::string shop);
 std::vector<OrderField> missing_fields(const ColumnMatch& match, const Csv& csv);
 
 // As JSON: {"shop": ..., "columns": {"order number": "Bestellnummer", ...}, "dates": "day month", ...}.
+using stow::to_text; // so that dates and money keep theirs in this namespace
 std::string to_text(const ColumnMatch& match);
 tl::expected<ColumnMatch, std::string> column_match(std::string_view json); // else what is wrong with it
 
