@@ -2,6 +2,7 @@
 
 #include "core/papers/address.h"
 #include "core/papers/payload.h"
+#include "core/papers/qr.h"
 #include "core/papers/sheet.h"
 
 namespace stow::papers {
@@ -9,7 +10,7 @@ namespace stow::papers {
 namespace {
 
 constexpr int least_size = from_pt(11), most_size = from_pt(17);
-constexpr int address_top = from_mm(50), address_bottom = from_mm(112);
+constexpr int usual_address_top = from_mm(50);
 constexpr int country_gap = from_mm(2);
 
 // Height of the address at this size, wrapped.
@@ -31,9 +32,8 @@ bool one_line_each(const Sheet& s, const LabelData& label, int size)
 }
 
 // The largest size at which no line breaks; where none is, the largest at which the broken lines have room.
-int address_size(const Sheet& s, const LabelData& label)
+int address_size(const Sheet& s, const LabelData& label, int room)
 {
-    const int room = address_bottom - address_top;
     for (int size = most_size; size >= least_size; --size) {
         if (one_line_each(s, label, size) && height_at(s, label, size) <= room) return size;
     }
@@ -62,15 +62,34 @@ LabelData label(const shop::Parcel& parcel, const shop::Address& to, const shop:
 
 DisplayList lay_out(const LabelData& label, const Words& words, const TextMeasure& measure)
 {
-    constexpr Style sender{from_pt(9), Face::regular, Role::ink}, heading{from_pt(9), Face::regular, Role::ink};
+    constexpr Style sender{from_pt(9), Face::regular, Role::ink};
     Sheet s(Format::label_100x150, words, measure, nullptr);
     s.line(s.left(), s.y(), std::string(words(Word::from)), Style{from_pt(9), Face::bold, Role::ink});
     s.down(s.line_height(sender));
     for (const std::string& line : label.from) s.down(s.paragraph(s.left(), s.y(), s.width(), line, sender));
 
+    // The foot takes what it needs, the address the rest.
+    constexpr int module = 75; // six dots a module at 203 dpi: read at arm's length, and off a worn roll
+    constexpr Style number{from_pt(18), Face::bold, Role::ink}, strong{from_pt(11), Face::bold, Role::ink},
+        plain{from_pt(11), Face::regular, Role::ink};
+    std::vector<std::pair<std::string, Style>> foot{{label.parcel, number}};
+    if (label.parts > 1) {
+        foot.emplace_back(words.with(Word::part, std::to_string(label.part), std::to_string(label.parts)), strong);
+    }
+    if (!label.service.empty()) foot.emplace_back(label.service, plain);
+    if (label.reprint) foot.emplace_back(std::string(words(Word::reprint)), sender);
+    const std::optional<QrCode> code = qr_code(label.code);
+    const int edge = code ? printed_edge(*code, module) : 0;
+    const int foot_width = s.width() - std::max(0, edge - quiet_modules * module);
+    int foot_height = 0;
+    for (const auto& [text, style] : foot) foot_height += s.paragraph_height(foot_width, text, style);
+    const int foot_top = s.bottom() - std::max(foot_height, edge - 2 * quiet_modules * module);
+    const int floor = foot_top - quiet_modules * module;
+
+    const int address_top = std::max(usual_address_top, s.y() + from_mm(12)); // lower under a long sender
     s.rule(address_top - from_mm(9), Role::ink);
-    s.line(s.left(), address_top - from_mm(7), std::string(words(Word::to)), heading);
-    const int size = address_size(s, label);
+    s.line(s.left(), address_top - from_mm(7), std::string(words(Word::to)), sender);
+    const int size = address_size(s, label, floor - from_mm(2) - address_top);
     int y = address_top;
     for (std::size_t i = 0; i < label.to.size(); ++i) {
         const bool country = label.abroad && i + 1 == label.to.size();
@@ -79,20 +98,10 @@ DisplayList lay_out(const LabelData& label, const Words& words, const TextMeasur
         y += s.paragraph(s.left(), y, s.width(), label.to[i], style);
     }
 
-    // Six dots a module at 203 dpi: read at arm's length, and off a worn roll.
-    constexpr int module = 75;
-    const int floor = std::max(y + from_mm(3), address_bottom + from_mm(2));
     s.rule(floor, Role::ink);
-    const int edge = s.code({s.right() + 4 * module, floor}, label.code, module);
-    const int text_width = s.width() - std::max(0, edge - 4 * module);
-    const int top = floor + from_mm(3);
-    y = top + s.paragraph(s.left(), top, text_width, label.parcel, {from_pt(18), Face::bold, Role::ink});
-    if (label.parts > 1) {
-        const std::string part = words.with(Word::part, std::to_string(label.part), std::to_string(label.parts));
-        y += s.paragraph(s.left(), y, text_width, part, {from_pt(11), Face::bold, Role::ink});
-    }
-    y += s.paragraph(s.left(), y + from_mm(1), text_width, label.service, {from_pt(11), Face::regular, Role::ink});
-    if (label.reprint) s.paragraph(s.left(), y + from_mm(2), text_width, std::string(words(Word::reprint)), sender);
+    s.code({s.right() + quiet_modules * module, floor}, label.code, module);
+    y = foot_top;
+    for (const auto& [text, style] : foot) y += s.paragraph(s.left(), y, foot_width, text, style);
     return std::move(s.page());
 }
 

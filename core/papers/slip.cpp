@@ -29,7 +29,7 @@ void first_head(Sheet& s, const Slip& slip)
     const int top = s.y();
     const int edge = s.code({s.right() + quiet_edge, top - quiet_edge}, slip.code);
     if (edge > 0) {
-        s.line(s.right(), top + edge - 2 * quiet_edge + from_mm(1), slip.parcel, type::small, Align::end);
+        s.line(s.right(), top + edge - quiet_edge, slip.parcel, type::small, Align::end);
     }
     const int text_width = s.width() - edge - from_mm(6);
     for (std::size_t i = 0; i < slip.sender.size(); ++i) {

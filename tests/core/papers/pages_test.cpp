@@ -1,0 +1,354 @@
+// What holds for every paper: nothing lost, nothing over anything else, nothing off the sheet, nothing too small.
+#include "tests/core/papers/fixed_measure.h"
+#include "tests/core/papers/samples.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+namespace stow::papers {
+namespace {
+
+const FixedMeasure measure;
+
+struct Paper {
+    std::string name;
+    Document document;
+};
+
+std::vector<Paper> every_paper()
+{
+    std::vector<Paper> papers;
+    for (const Language language : all_languages) {
+        const Words words(language);
+        for (const Format format : {Format::a4, Format::letter}) {
+            const std::string suffix =
+                (language == Language::german ? " de" : " en") + std::string(format == Format::a4 ? " A4" : " Letter");
+            const auto add = [&](const std::string& name, Document d) {
+                papers.push_back({name + suffix, std::move(d)});
+            };
+            add("slip", lay_out(samples::plain_slip(), format, words, measure));
+            add("long slip", lay_out(samples::long_slip(), format, words, measure));
+            add("gift slip", lay_out(samples::gift_slip(), format, words, measure));
+            add("pick", lay_out(samples::pick_round(), format, words, measure));
+            add("long pick", lay_out(samples::long_round(), format, words, measure));
+            add("bench", lay_out(samples::bench(), format, words, measure));
+            add("mailer", lay_out(samples::mailer_bench(), format, words, measure));
+            add("tube", lay_out(samples::tube_bench(), format, words, measure));
+            add("list of 1", lay_out(samples::list_of(1), format, words, measure));
+            add("list of 40", lay_out(samples::list_of(40), format, words, measure));
+        }
+        Document labels;
+        labels.title = "labels";
+        labels.pages = {lay_out(samples::home_label(), words, measure),
+                        lay_out(samples::abroad_label(), words, measure)};
+        papers.push_back({"labels", std::move(labels)});
+    }
+    return papers;
+}
+
+std::vector<TextLine> texts(const DisplayList& page)
+{
+    std::vector<TextLine> found;
+    for (const Mark& mark : page.marks) {
+        if (const auto* text = std::get_if<TextLine>(&mark)) found.push_back(*text);
+    }
+    return found;
+}
+
+std::string all_text(const Document& document)
+{
+    std::string text;
+    for (const DisplayList& page : document.pages) {
+        for (const TextLine& line : texts(page)) text += line.text + "\n";
+    }
+    return text;
+}
+
+// Without blanks, so that wrapped words are found.
+bool says(const Document& document, const std::string& what)
+{
+    const auto squeezed = [](const std::string& text) {
+        std::string kept;
+        for (const char c : text) {
+            if (c != ' ' && c != '\n') kept += c;
+        }
+        return kept;
+    };
+    return squeezed(all_text(document)).find(squeezed(what)) != std::string::npos;
+}
+
+Box area(const TextLine& line)
+{
+    const int width = measure.width(line.text, line.style);
+    int left = line.at.x;
+    if (line.align == Align::centre) left -= width / 2;
+    if (line.align == Align::end) left -= width;
+    // Letters reach from 0.75 em above the baseline to 0.25 em below it.
+    return {{left, line.at.y - line.style.size * 3 / 4}, {left + width, line.at.y + line.style.size / 4}};
+}
+
+bool overlap(const Box& a, const Box& b)
+{
+    return a.least.x < b.most.x && b.least.x < a.most.x && a.least.y < b.most.y && b.least.y < a.most.y;
+}
+
+TEST(EveryPaper, KeepsItsTextsApart)
+{
+    for (const Paper& paper : every_paper()) {
+        for (const DisplayList& page : paper.document.pages) {
+            const auto lines = texts(page);
+            for (std::size_t i = 0; i < lines.size(); ++i) {
+                for (std::size_t j = 0; j < i; ++j) {
+                    EXPECT_FALSE(overlap(area(lines[i]), area(lines[j])))
+                        << paper.name << ": \"" << lines[i].text << "\" on \"" << lines[j].text << '"';
+                }
+            }
+        }
+    }
+}
+
+TEST(EveryPaper, KeepsClearOfTheEdges)
+{
+    for (const Paper& paper : every_paper()) {
+        for (const DisplayList& page : paper.document.pages) {
+            const int edge = from_mm(5); // what common printers cannot reach (common practice, no source)
+            std::vector<Box> boxes{*bounds(page)};
+            for (const TextLine& line : texts(page)) boxes.push_back(area(line));
+            for (const Box& box : boxes) {
+                EXPECT_GE(box.least.x, edge) << paper.name;
+                EXPECT_GE(box.least.y, edge) << paper.name;
+                EXPECT_LE(box.most.x, page.extent.width - edge) << paper.name;
+                EXPECT_LE(box.most.y, page.extent.height - edge) << paper.name;
+            }
+        }
+    }
+}
+
+TEST(EveryPaper, SetsNothingUnderNinePoints)
+{
+    for (const Paper& paper : every_paper()) {
+        for (const DisplayList& page : paper.document.pages) {
+            for (const TextLine& line : texts(page)) EXPECT_GE(line.style.size, from_pt(9)) << paper.name << line.text;
+        }
+    }
+}
+
+TEST(EveryPaper, KeepsItsCodesLargeAndFree)
+{
+    for (const Paper& paper : every_paper()) {
+        for (const DisplayList& page : paper.document.pages) {
+            for (const Mark& mark : page.marks) {
+                const auto* code = std::get_if<Modules>(&mark);
+                if (code == nullptr) continue;
+                EXPECT_GE(code->module, 50) << paper.name; // 0.5 mm: 4 dots at 200 dpi (qrcode.com, cell size)
+                const int quiet = 4 * code->module, edge = code->side * code->module;
+                const Box zone{{code->at.x - quiet, code->at.y - quiet},
+                               {code->at.x + edge + quiet, code->at.y + edge + quiet}};
+                EXPECT_LE(zone.most.x, page.extent.width) << paper.name;
+                for (const TextLine& line : texts(page))
+                    EXPECT_FALSE(overlap(zone, area(line))) << paper.name << line.text;
+                for (const Mark& other : page.marks) {
+                    const auto* path = std::get_if<Path>(&other);
+                    if (path == nullptr) continue;
+                    for (const Point& p : path->points) {
+                        const bool in_zone =
+                            p.x > zone.least.x && p.x < zone.most.x && p.y > zone.least.y && p.y < zone.most.y;
+                        EXPECT_FALSE(in_zone) << paper.name << ": a line in the quiet zone";
+                    }
+                }
+            }
+        }
+    }
+}
+
+TEST(EveryPaper, NumbersItsPagesWhereThereAreSeveral)
+{
+    for (const Paper& paper : every_paper()) {
+        if (paper.name == "labels") continue;
+        const std::size_t count = paper.document.pages.size();
+        const bool german = paper.name.find(" de") != std::string::npos;
+        const std::string last =
+            (german ? "Seite " : "Page ") + std::to_string(count) + (german ? " von " : " of ") + std::to_string(count);
+        EXPECT_EQ(says(paper.document, last), count > 1) << paper.name;
+    }
+}
+
+const Words english(Language::english), german(Language::german);
+
+int pages_with(const Document& document, const std::string& text)
+{
+    int count = 0;
+    for (const DisplayList& page : document.pages) {
+        const auto lines = texts(page);
+        count += std::any_of(lines.begin(), lines.end(), [&](const TextLine& l) { return l.text == text; }) ? 1 : 0;
+    }
+    return count;
+}
+
+TEST(PackingSlip, SaysAllLinesOfALongOrderUnderCarriedHeads)
+{
+    const Slip slip = samples::long_slip();
+    const Document document = lay_out(slip, Format::a4, english, measure);
+    EXPECT_GE(document.pages.size(), 3U);
+    for (const Slip::Line& line : slip.lines) EXPECT_TRUE(says(document, line.name)) << line.name;
+    EXPECT_EQ(pages_with(document, "Item"), static_cast<int>(document.pages.size()));
+    EXPECT_EQ(pages_with(document, "Packing slip, continued"), static_cast<int>(document.pages.size()) - 1);
+    EXPECT_TRUE(says(document, "In another parcel of this order"));
+    EXPECT_TRUE(says(document, "Parcel 1 of 2"));
+}
+
+TEST(PackingSlip, AddsUp)
+{
+    const Document document = lay_out(samples::plain_slip(), Format::a4, english, measure);
+    EXPECT_TRUE(says(document, "29.00 EUR")); // 2 × 14.50
+    EXPECT_TRUE(says(document, "74.50 EUR")); // 29.00 + 36.00 + 9.50
+    EXPECT_TRUE(says(document, "79.45 EUR")); // and postage 4.95
+}
+
+TEST(PackingSlip, GivesNoSumWhereAPriceIsMissing)
+{
+    Slip slip = samples::plain_slip();
+    slip.lines[1].price.reset();
+    const Document document = lay_out(slip, Format::a4, english, measure);
+    EXPECT_FALSE(says(document, "Total"));
+    EXPECT_TRUE(says(document, "29.00 EUR"));
+}
+
+TEST(PackingSlip, ShowsNoPriceWhenAskedNotTo)
+{
+    Slip slip = samples::plain_slip();
+    slip.prices = false;
+    EXPECT_FALSE(says(lay_out(slip, Format::a4, english, measure), "EUR"));
+}
+
+TEST(GiftSlip, NamesTheGiverAndNoPrice)
+{
+    Slip slip = samples::gift_slip();
+    slip.prices = true; // a gift shows none even so
+    for (const Words& words : {english, german}) {
+        const Document document = lay_out(slip, Format::letter, words, measure);
+        EXPECT_FALSE(says(document, "EUR"));
+        EXPECT_TRUE(says(document, slip.gift->giver));
+        EXPECT_TRUE(says(document, "the colour is the sea off the pier"));
+        EXPECT_FALSE(says(document, "1042")); // the order number would lead to the price
+        EXPECT_TRUE(says(document, slip.parcel));
+    }
+}
+
+TEST(PickList, RingsQuantitiesAboveOneAndTicksEveryTray)
+{
+    const PickSheet sheet = samples::pick_round();
+    const Document document = lay_out(sheet, Format::a4, english, measure);
+    int boxes = 0, rings = 0;
+    for (const DisplayList& page : document.pages) {
+        for (const Mark& mark : page.marks) {
+            if (const auto* path = std::get_if<Path>(&mark)) {
+                if (!path->closed || path->points.size() != 4) continue;
+                ++boxes;
+                const int edge = path->points[2].x - path->points[0].x;
+                EXPECT_GE(edge, from_mm(6)); // tick boxes 6 to 8 mm (common practice, no source)
+                EXPECT_LE(edge, from_mm(8));
+            }
+            const auto* arc = std::get_if<Arc>(&mark);
+            rings += arc != nullptr && arc->pen && arc->pen->width >= 50 ? 1 : 0;
+        }
+    }
+    int into = 0, above_one = 0;
+    for (const PickSheet::Line& line : sheet.lines) {
+        for (const PickSheet::Into& one : line.into) {
+            ++into;
+            above_one += one.count > 1 ? 1 : 0;
+        }
+    }
+    EXPECT_EQ(boxes, into);
+    EXPECT_EQ(rings, above_one);
+}
+
+TEST(PickList, ShowsPersonalTextsNotesAndEveryShelf)
+{
+    const PickSheet sheet = samples::pick_round();
+    const Document document = lay_out(sheet, Format::a4, english, measure);
+    EXPECT_TRUE(says(document, "“engrave: Anna”"));
+    EXPECT_TRUE(says(document, "Please no plastic, and could the wax be the darker red?"));
+    for (const PickSheet::Line& line : sheet.lines) {
+        EXPECT_TRUE(says(document, line.name));
+        EXPECT_TRUE(says(document, line.shelf.empty() ? "no place" : line.shelf));
+    }
+}
+
+TEST(PickList, NamesTheShelfAgainOnANewPage)
+{
+    PickSheet sheet = samples::long_round();
+    for (PickSheet::Line& line : sheet.lines) line.shelf = "K7";
+    const Document document = lay_out(sheet, Format::a4, english, measure);
+    EXPECT_GE(document.pages.size(), 2U);
+    EXPECT_EQ(pages_with(document, "K7"), static_cast<int>(document.pages.size()));
+}
+
+TEST(BenchCardPage, SaysAllThatPackingNeeds)
+{
+    const BenchCard card = samples::bench();
+    const Document document = lay_out(card, Format::a4, english, measure);
+    EXPECT_EQ(document.pages.size(), 1U);
+    for (const char* text :
+         {"2611-017", "Ines Halvard", "Carton K3", "2 × Ink bottle, sea green", "double corrugated wrap",
+          "1.4 L shredded paper", "0.8 m", "812 ± 28 g", "228 × 168 × 128 mm", "Skua Post, tracked packet", "4.60 EUR",
+          "no price anywhere", "harbour master", "keep off the walls", "“engrave: I. H.”"}) {
+        EXPECT_TRUE(says(document, text)) << text;
+    }
+}
+
+TEST(BenchCardPage, NumbersEveryPlacementOnceInTheDrawingsAndInTheList)
+{
+    const BenchCard card = samples::bench();
+    const Document document = lay_out(card, Format::a4, english, measure);
+    std::map<std::string, int> discs;
+    for (const Mark& mark : document.pages.front().marks) {
+        const auto* text = std::get_if<TextLine>(&mark);
+        if (text != nullptr && text->align == Align::centre &&
+            text->text.find_first_not_of("0123456789") == std::string::npos) {
+            ++discs[text->text];
+        }
+    }
+    for (std::size_t i = 1; i <= card.arrangement.placements.size(); ++i) EXPECT_EQ(discs[std::to_string(i)], 2) << i;
+}
+
+TEST(Label, SetsTheAddressLargeAndTheCountryLast)
+{
+    const LabelData label = samples::abroad_label();
+    const DisplayList list = lay_out(label, german, measure);
+    const auto lines = texts(list);
+    const auto country =
+        std::find_if(lines.begin(), lines.end(), [](const TextLine& l) { return l.text == "AUSTRIA"; });
+    ASSERT_NE(country, lines.end());
+    EXPECT_EQ(country->style.face, Face::bold);
+    EXPECT_GE(country->style.size, from_pt(11));
+    for (const TextLine& line : lines) {
+        if (line.at.y > from_mm(50) && line.at.y < country->at.y) {
+            EXPECT_GE(line.style.size, from_pt(11)) << line.text;
+            EXPECT_LT(line.at.y, country->at.y);
+        }
+    }
+    Document document;
+    document.pages = {list};
+    for (const std::string& line : label.to) EXPECT_TRUE(says(document, line)) << line;
+    EXPECT_TRUE(says(document, "Sendung 2 von 3"));
+}
+
+TEST(HandOver, CountsWhatTheCarrierSigns)
+{
+    const HandOverList list = samples::list_of(40);
+    const Document document = lay_out(list, Format::a4, english, measure);
+    EXPECT_TRUE(says(document, "40 parcels"));
+    for (const HandOverList::Line& line : list.lines) {
+        EXPECT_TRUE(says(document, line.parcel));
+        EXPECT_TRUE(says(document, line.tracking));
+    }
+    EXPECT_TRUE(says(document, "Taken by Skua Post"));
+    EXPECT_TRUE(says(lay_out(samples::list_of(1), Format::a4, english, measure), "1 parcel"));
+    EXPECT_EQ(pages_with(document, "Tracking number"), static_cast<int>(document.pages.size()));
+}
+
+} // namespace
+} // namespace stow::papers
