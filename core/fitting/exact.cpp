@@ -17,6 +17,11 @@ using PerAxis = std::array<std::array<T, N>, 3>;
 // Relation bits of a pair i < j: bit a says "i before j along a", bit a + 3 "j before i along a".
 using Relations = std::uint8_t;
 constexpr Relations all_relations = 0b111111;
+using Pieces = std::uint32_t; // a set of them
+constexpr Pieces piece_bit(std::size_t piece)
+{
+    return Pieces{1} << piece;
+}
 constexpr Relations bit(std::size_t relation)
 {
     return static_cast<Relations>(1U << relation);
@@ -52,7 +57,7 @@ public:
         State root = first_state();
         ExactResult result;
         result.decision = Decision::none;
-        if (propagate(root)) {
+        if (propagate(root, piece_bit(n_) - 1)) {
             states_[0] = root;
             result.decision = descend(0);
         }
@@ -146,7 +151,7 @@ private:
     }
 
     // Drops poses that no longer fit their windows; false when none is left.
-    bool filter_poses(State& s, std::size_t i, bool& changed) const
+    bool filter_poses(State& s, std::size_t i, Pieces& changed) const
     {
         std::uint8_t left = 0;
         for (std::size_t p = 0; p < extents_[i].size(); ++p) {
@@ -161,7 +166,7 @@ private:
         }
         if (left == 0) return false;
         if (left == s.poses[i] && s.least[0][i] != 0) return true;
-        changed = true;
+        changed |= piece_bit(i);
         s.poses[i] = left;
         for (std::size_t a = 0; a < 3; ++a) {
             s.least[a][i] = INT32_MAX;
@@ -181,56 +186,56 @@ private:
         return true;
     }
 
-    bool tighten_window(State& s, std::size_t i, bool& changed) const
+    bool tighten_window(State& s, std::size_t i, Pieces& changed) const
     {
         for (std::size_t a = 0; a < 3; ++a) {
-            lower(s.latest[a][i], s.end[a][i] - s.least[a][i], changed);
-            if (mirror_[a] == i) lower(s.latest[a][i], (room_[a] - s.least[a][i]) / 2, changed);
-            lower(s.end[a][i], s.latest[a][i] + s.most[a][i], changed);
+            lower(s.latest[a][i], s.end[a][i] - s.least[a][i], i, changed);
+            if (mirror_[a] == i) lower(s.latest[a][i], (room_[a] - s.least[a][i]) / 2, i, changed);
+            lower(s.end[a][i], s.latest[a][i] + s.most[a][i], i, changed);
             if (s.earliest[a][i] > s.latest[a][i]) return false;
         }
         return true;
     }
 
-    static void lower(Coordinate& value, Coordinate to, bool& changed)
+    static void lower(Coordinate& value, Coordinate to, std::size_t piece, Pieces& changed)
     {
-        if (to < value) value = to, changed = true;
+        if (to < value) value = to, changed |= piece_bit(piece);
     }
-    static void raise(Coordinate& value, Coordinate to, bool& changed)
+    static void raise(Coordinate& value, Coordinate to, std::size_t piece, Pieces& changed)
     {
-        if (to > value) value = to, changed = true;
+        if (to > value) value = to, changed |= piece_bit(piece);
     }
 
     // The relations of i < j that the windows still allow, and what follows from those that hold or cannot.
-    bool filter_pair(State& s, std::size_t i, std::size_t j, bool& changed) const
+    bool filter_pair(State& s, std::size_t i, std::size_t j, Pieces& changed) const
     {
         Relations possible = s.possible[i][j];
-        for (std::size_t r = 0; r < 6; ++r) {
-            const std::size_t a = r % 3, first = r < 3 ? i : j, second = r < 3 ? j : i;
-            if ((possible & bit(r)) == 0) {
-                // `second` starts before `first` ends.
-                lower(s.latest[a][second], s.end[a][first] - 1, changed);
-                raise(s.earliest[a][first], s.earliest[a][second] + 1 - s.most[a][first], changed);
-                continue;
-            }
-            if (s.earliest[a][first] + s.least[a][first] > s.latest[a][second]) {
-                possible = static_cast<Relations>(possible & ~bit(r));
-            }
+        for (std::size_t a = 0; a < 3; ++a) {
+            if (s.earliest[a][i] + s.least[a][i] > s.latest[a][j]) possible = without(possible, a);
+            if (s.earliest[a][j] + s.least[a][j] > s.latest[a][i]) possible = without(possible, a + 3);
         }
-        if (possible != s.possible[i][j]) {
-            changed = true;
-            s.possible[i][j] = possible;
-            if (possible == 0 || (s.holds[i][j] & ~possible) != 0) return false;
-            if (std::has_single_bit(possible)) s.holds[i][j] = possible;
-        }
-        const Relations holds = s.holds[i][j];
-        for (std::size_t r = 0; holds != 0 && r < 6; ++r) {
-            if ((holds & bit(r)) == 0) continue;
-            const std::size_t a = r % 3, first = r < 3 ? i : j, second = r < 3 ? j : i;
-            raise(s.earliest[a][second], s.earliest[a][first] + s.least[a][first], changed);
-            lower(s.end[a][first], s.latest[a][second], changed);
+        if (possible == 0 || (s.holds[i][j] & ~possible) != 0) return false;
+        if (std::has_single_bit(possible)) s.holds[i][j] = possible;
+        s.possible[i][j] = possible;
+        for (std::size_t a = 0; a < 3; ++a) {
+            follow(s, (possible >> a & 1U) != 0, (s.holds[i][j] >> a & 1U) != 0, a, i, j, changed);
+            follow(s, (possible >> (a + 3) & 1U) != 0, (s.holds[i][j] >> (a + 3) & 1U) != 0, a, j, i, changed);
         }
         return true;
+    }
+    static Relations without(Relations r, std::size_t relation) { return static_cast<Relations>(r & ~bit(relation)); }
+
+    // "first before second along a" holds, or it cannot: then second starts before first ends.
+    static void follow(State& s, bool possible, bool holds, std::size_t a, std::size_t first, std::size_t second,
+                       Pieces& changed)
+    {
+        if (holds) {
+            raise(s.earliest[a][second], s.earliest[a][first] + s.least[a][first], second, changed);
+            lower(s.end[a][first], s.latest[a][second], first, changed);
+        } else if (!possible) {
+            lower(s.latest[a][second], s.end[a][first] - 1, second, changed);
+            raise(s.earliest[a][first], s.earliest[a][second] + 1 - s.most[a][first], first, changed);
+        }
     }
 
     // Pieces that must all cover one coordinate need room side by side there.
@@ -251,25 +256,73 @@ private:
         return true;
     }
 
-    bool propagate(State& s) const
+    // Pieces that pairwise can only be apart along one axis must queue on it. Pieces that pairwise cannot be apart
+    // along an axis all cover one coordinate of it (Helly), so their sections lie side by side there.
+    bool cliques_fit(const State& s) const
     {
-        bool changed = true;
-        while (changed) {
-            changed = false;
-            for (std::size_t i = 0; i < n_; ++i) {
-                if (!filter_poses(s, i, changed) || !tighten_window(s, i, changed)) return false;
-                if (i > 0 && same_as_before_[i]) {
-                    raise(s.earliest[0][i], s.earliest[0][i - 1], changed);
-                    lower(s.latest[0][i - 1], s.latest[0][i], changed);
-                }
-            }
+        for (std::size_t a = 0; a < 3; ++a) {
+            const auto along = static_cast<Relations>(0b001001U << a);
+            std::array<Pieces, N> queue{}, abreast{};
             for (std::size_t i = 0; i < n_; ++i) {
                 for (std::size_t j = i + 1; j < n_; ++j) {
-                    if (!filter_pair(s, i, j, changed)) return false;
+                    const Relations possible = s.possible[i][j];
+                    if ((possible & ~along) == 0) queue[i] |= piece_bit(j), queue[j] |= piece_bit(i);
+                    if ((possible & along) == 0) abreast[i] |= piece_bit(j), abreast[j] |= piece_bit(i);
                 }
             }
+            const std::int64_t area = static_cast<std::int64_t>(room_[(a + 1) % 3]) * room_[(a + 2) % 3];
+            for (std::size_t i = 0; i < n_; ++i) {
+                if (queue[i] != 0 && greedy_clique(queue, i, s.least[a]) > room_[a]) return false;
+                if (abreast[i] != 0 && greedy_clique(abreast, i, s.section[a]) > area) return false;
+            }
         }
-        return sections_fit(s);
+        return true;
+    }
+
+    // Weight of a clique around `first`; the larger pieces come first in the order of the search.
+    template <class Weight>
+    std::int64_t greedy_clique(const std::array<Pieces, N>& adjacent, std::size_t first,
+                               const std::array<Weight, N>& weight) const
+    {
+        std::int64_t sum = weight[first];
+        Pieces candidates = adjacent[first];
+        while (candidates != 0) {
+            const auto next = static_cast<std::size_t>(std::countr_zero(candidates));
+            sum += weight[next];
+            candidates &= adjacent[next];
+        }
+        return sum;
+    }
+
+    // Everything that follows from the pieces whose windows or poses changed.
+    bool propagate(State& s, Pieces changed) const
+    {
+        while (changed != 0) {
+            Pieces next = 0;
+            for (std::size_t i = 0; i < n_; ++i) {
+                if ((changed & piece_bit(i)) == 0) continue;
+                if (!filter_poses(s, i, next) || !tighten_window(s, i, next)) return false;
+                if (i > 0 && same_as_before_[i]) keep_order(s, i - 1, i, next);
+                if (i + 1 < n_ && same_as_before_[i + 1]) keep_order(s, i, i + 1, next);
+            }
+            changed |= next;
+            next = 0;
+            for (std::size_t i = 0; i < n_; ++i) {
+                const bool all = (changed & piece_bit(i)) != 0;
+                for (std::size_t j = i + 1; j < n_; ++j) {
+                    if (!all && (changed & piece_bit(j)) == 0) continue;
+                    if (!filter_pair(s, i, j, next)) return false;
+                }
+            }
+            changed = next;
+        }
+        return sections_fit(s) && cliques_fit(s);
+    }
+    // Equal pieces are told apart by their starts along x.
+    static void keep_order(State& s, std::size_t i, std::size_t j, Pieces& changed)
+    {
+        raise(s.earliest[0][j], s.earliest[0][i], j, changed);
+        lower(s.latest[0][i], s.latest[0][j], i, changed);
     }
 
     static bool overlap(const State& s, std::size_t i, std::size_t j)
@@ -286,8 +339,7 @@ private:
         int weight = 1 << 30;
     };
 
-    // Where to branch: among pairs that overlap at their earliest places and pieces not yet turned, the one with the
-    // fewest ways, the larger pieces first.
+    // Where to branch: among pairs that overlap at their earliest places and pieces not yet turned.
     Branch choose(const State& s) const
     {
         Branch best;
@@ -304,7 +356,10 @@ private:
         }
         return best;
     }
-    static int key(int level, int ways) { return ways * 64 + level; }
+    // The larger pieces are settled among themselves before the next one is looked at: four to ten times fewer nodes
+    // than
+    // taking the fewest ways anywhere.
+    static int key(int level, int ways) { return level * 8 + ways; }
 
     // After `accept` turned an arrangement down: any pair not yet decided.
     Branch choose_any_pair(const State& s) const
@@ -356,7 +411,7 @@ private:
             child = states_[depth];
             child.poses[i] = static_cast<std::uint8_t>(1U << p);
             child.least[0][i] = 0; // to have the extents worked out anew
-            if (!propagate(child)) continue;
+            if (!propagate(child, piece_bit(i))) continue;
             const Decision decision = descend(depth + 1);
             if (decision != Decision::none) return decision;
         }
@@ -388,7 +443,7 @@ private:
             child.possible[i][j] = static_cast<Relations>(child.possible[i][j] & ~tried);
             child.holds[i][j] = relation;
             tried = static_cast<Relations>(tried | relation);
-            if (!propagate(child)) continue;
+            if (!propagate(child, piece_bit(i) | piece_bit(j))) continue;
             const Decision decision = descend(depth + 1);
             if (decision != Decision::none) return decision;
         }
