@@ -28,7 +28,7 @@ CREATE TABLE image (
     step INTEGER NOT NULL REFERENCES step (id) DEFERRABLE INITIALLY DEFERRED,
     tab TEXT NOT NULL,
     key INTEGER NOT NULL,
-    before TEXT CHECK (json_valid(before))
+    before TEXT CHECK (before IS NULL OR json_valid(before))
 ) STRICT;
 CREATE INDEX image_step ON image (step);
 CREATE INDEX image_row ON image (tab, key);
@@ -108,7 +108,7 @@ CREATE TABLE orders (
     version INTEGER NOT NULL DEFAULT 1,
     changed INTEGER NOT NULL DEFAULT 0,
     joined_to INTEGER REFERENCES orders (id),
-    told TEXT CHECK (json_valid(told)), -- the order as the shop told it last; null: entered by hand
+    told TEXT CHECK (told IS NULL OR json_valid(told)), -- the order as the shop told it last; null: entered by hand
     UNIQUE (shop, number)
 ) STRICT;
 CREATE INDEX orders_state ON orders (state);
