@@ -1,0 +1,35 @@
+// Reads a rendered paper with programs that know nothing of ours: poppler for pages and text, zbar for codes.
+#pragma once
+
+#include "core/papers/display_list.h"
+
+#include <QImage>
+#include <QString>
+#include <QTemporaryDir>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace stow::outside {
+
+class Rendered {
+public:
+    // Writes the paper as PDF into a folder of its own.
+    Rendered(const papers::Document& document, bool black_only);
+
+    bool written() const { return written_; }
+    std::string text() const;                                  // all pages, as pdftotext lays it out
+    QImage page(int number, int dpi) const;                    // from 1
+    std::vector<std::string> codes(int number, int dpi) const; // what zbarimg reads on the page, sorted
+    std::string raw() const;                                   // the bytes of the file
+
+private:
+    QString picture(int number, int dpi) const; // its file
+
+    QTemporaryDir folder_;
+    QString file_;
+    bool written_ = false;
+};
+
+} // namespace stow::outside
