@@ -25,27 +25,6 @@ std::optional<fitting::Refusal> refused_by_floor(const Load& load, const OuterFo
     return std::nullopt;
 }
 
-// Remembered answers first; what was remembered of an arrangement is checked like any other.
-fitting::Answer ask(const Bench& bench, const fitting::Question& question, Effort effort)
-{
-    const std::string& outer = question.outers.front().id;
-    const auto sound = [&](const fitting::Answer& answer) {
-        return answer.verdict != Verdict::fits ||
-               (answer.outer == outer && fitting::check(question, outer, answer.cut_height, answer.placements).empty());
-    };
-    if (bench.memory != nullptr) {
-        if (auto known = bench.memory->recall(question)) {
-            if (known->verdict != Verdict::undecided && sound(*known)) return *std::move(known);
-        }
-    }
-    Run part = bench.run.part({.time = {}, .work = bench.wish.work_per_question});
-    fitting::Answer answer = fitting::fit_one(question, 0, effort, part);
-    if (!sound(answer)) return {}; // an arrangement that fails the check is no arrangement
-    const bool worth_keeping = answer.verdict != Verdict::undecided && effort == Effort::proven;
-    if (bench.memory != nullptr && worth_keeping) bench.memory->keep(question, answer);
-    return answer;
-}
-
 // Of two refusals the one that says more: undecided stays undecided, else the nearest miss.
 bool says_more(const fitting::Refusal& a, const fitting::Refusal& b)
 {
@@ -90,14 +69,39 @@ const Attempts::Setting& Attempts::setting(Manner manner, OuterKind kind)
     return settings_.back();
 }
 
-Tried Attempts::try_outer(const shop::Supply& outer, Effort effort, bool squeezed)
+// Remembered answers first; what was remembered of an arrangement is checked like any other.
+fitting::Answer Attempts::ask(const fitting::Question& question, Effort effort, std::uint64_t work)
+{
+    const std::string& outer = question.outers.front().id;
+    const auto sound = [&](const fitting::Answer& answer) {
+        return answer.verdict != Verdict::fits ||
+               (answer.outer == outer && fitting::check(question, outer, answer.cut_height, answer.placements).empty());
+    };
+    if (bench_.memory != nullptr) {
+        if (auto known = bench_.memory->recall(question)) {
+            if (known->verdict != Verdict::undecided && sound(*known)) return *std::move(known);
+        }
+    }
+    Run part = bench_.run.part({.time = {}, .work = work});
+    fitting::Answer answer = fitting::fit_one(question, 0, effort, part);
+    work_done_ += part.work_done();
+    if (!sound(answer)) return {}; // an arrangement that fails the check is no arrangement
+    const bool worth_keeping = answer.verdict != Verdict::undecided && effort == Effort::proven;
+    if (bench_.memory != nullptr && worth_keeping) bench_.memory->keep(question, answer);
+    return answer;
+}
+
+Tried Attempts::try_outer(const shop::Supply& outer, Effort effort, bool squeezed, std::uint64_t work)
 {
     const OuterForm form = eased(*outer.form, bench_.cupboard.house.ease);
     Tried tried;
     bool refused_before = false;
+    bool flat_enough = false; // papers beneath the cushion found room, and folding only makes them thicker
     for (const Manner manner : manners_for(form.kind, squeezed)) {
+        if (manner.folded && flat_enough) continue;
         const Setting& s = setting(manner, form.kind);
         auto refusal = refused_by_floor(s.load, form);
+        flat_enough = !manner.folded && s.under_cushion && !refusal;
         if (!refusal) {
             fitting::Question question{.items = s.load.fitted,
                                        .outers = {{outer.code.text, form, outer.weight.mean, outer.max_load}},
@@ -106,13 +110,14 @@ Tried Attempts::try_outer(const shop::Supply& outer, Effort effort, bool squeeze
                                        .bed = s.bed,
                                        .support = bench_.wish.support};
             question.outers.insert(question.outers.end(), s.load.boxes.begin(), s.load.boxes.end());
-            fitting::Answer answer = ask(bench_, question, effort);
+            fitting::Answer answer = ask(question, effort, work);
             if (answer.verdict == Verdict::fits) {
                 tried.held = Held{&s.load, std::move(question), std::move(answer), squeezed};
                 return tried;
             }
             refusal = answer.refused.empty() ? fitting::Refusal{} : answer.refused.front();
             refusal->verdict = answer.verdict;
+            if (answer.stopped_by == Stop::work) tried.more_may_help = true;
         }
         refusal->outer = outer.code.text;
         if (!refused_before || says_more(*refusal, tried.refusal)) tried.refusal = *std::move(refusal);

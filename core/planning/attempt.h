@@ -19,7 +19,8 @@ struct Held { // the outer holds the load
 
 struct Tried {
     std::optional<Held> held;
-    fitting::Refusal refusal; // otherwise
+    fitting::Refusal refusal;   // otherwise
+    bool more_may_help = false; // undecided only because the work given was used up
 };
 
 // The loads of one parcel, made once for each manner and shared by all outers.
@@ -27,8 +28,10 @@ class Attempts {
 public:
     Attempts(const Bench& bench, const Task& task, const Contents& contents);
 
-    // Every manner that suits the kind of outer, until one holds. Answers have passed the checker.
-    Tried try_outer(const shop::Supply& outer, fitting::Effort effort, bool squeezed);
+    // Every manner that suits the kind of outer, until one holds, with so much work for each (0: no bound). Answers
+    // have passed the checker.
+    Tried try_outer(const shop::Supply& outer, fitting::Effort effort, bool squeezed, std::uint64_t work);
+    std::uint64_t work_done() const { return work_done_; }
 
     const Cushion& cushion() const { return cushion_; }
     // The load as it travels in this kind of outer when nothing is folded or pressed.
@@ -47,12 +50,14 @@ private:
     };
     std::vector<Manner> manners_for(OuterKind kind, bool squeezed) const;
     const Setting& setting(Manner manner, OuterKind kind);
+    fitting::Answer ask(const fitting::Question& question, fitting::Effort effort, std::uint64_t work);
 
     const Bench& bench_;
     const Task& task_;
     const Contents& contents_;
     Cushion cushion_;
     bool rolls_ = false, folds_ = false;
+    std::uint64_t work_done_ = 0;
     std::deque<Setting> settings_; // stays where it is while it grows
 };
 

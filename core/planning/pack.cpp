@@ -19,6 +19,7 @@ struct Look {
     std::optional<ParcelPlan> plan{}; // it holds the load
     Merit merit{};
     bool none_left = false;
+    bool more_may_help = false; // undecided, but not for good
 };
 
 bool is_candidate(const shop::Supply& supply, const Task& task)
@@ -52,16 +53,28 @@ public:
 
     Packed decide()
     {
-        for (Look& look : looks_) consider(look, Effort::quick);
-        if (bench_.wish.prove) {
-            for (Look& look : looks_) {
-                if (look.why == Why::undecided && could_win(look)) consider(look, Effort::proven);
-            }
-        }
+        for (Look& look : looks_) consider(look, Effort::quick, bench_.wish.work_per_question);
+        if (bench_.wish.prove) prove();
         return result();
     }
 
 private:
+    // In rounds of growing work, so that one hard outer does not use up what the others need.
+    void prove()
+    {
+        const std::uint64_t bound = bench_.wish.work_per_question;
+        const std::uint64_t before = attempts_.work_done();
+        for (Look& look : looks_) look.more_may_help = look.why == Why::undecided;
+        for (const std::uint64_t round : {std::uint64_t{1'000}, std::uint64_t{10'000}, bound}) {
+            for (Look& look : looks_) {
+                if (look.why != Why::undecided || !look.more_may_help || !could_win(look)) continue;
+                const std::uint64_t used = attempts_.work_done() - before;
+                if (bound != 0 && used >= bound) return;
+                consider(look, Effort::proven, bound == 0 ? round : std::min(round, bound - used));
+            }
+        }
+    }
+
     static Volume least_cut(const OuterForm& form)
     {
         return closed_volume(form, {}, *std::min_element(form.cut_heights.begin(), form.cut_heights.end()));
@@ -111,7 +124,7 @@ private:
         return least;
     }
 
-    void consider(Look& look, Effort effort)
+    void consider(Look& look, Effort effort, std::uint64_t work)
     {
         const OuterForm& form = *look.supply->form;
         if (!is_lined(form.kind) && attempts_.cushion().gap > cushion_in_walls(form)) {
@@ -121,14 +134,15 @@ private:
             return;
         }
         if (not_worth_fitting(look)) return;
-        Tried tried = attempts_.try_outer(*look.supply, effort, false);
+        Tried tried = attempts_.try_outer(*look.supply, effort, false, work);
         if (!tried.held && task_.by_hand) {
-            Tried pressed = attempts_.try_outer(*look.supply, effort, true);
+            Tried pressed = attempts_.try_outer(*look.supply, effort, true, work);
             if (pressed.held) tried = std::move(pressed);
         }
         if (!tried.held) {
             look.why = tried.refusal.verdict == Verdict::cannot_fit ? Why::does_not_fit : Why::undecided;
             look.refusal = std::move(tried.refusal);
+            look.more_may_help = tried.more_may_help;
             return;
         }
         look.why.reset();

@@ -17,8 +17,10 @@ struct Wish {
     Date day{};
     Preference preference = Preference::smallest;
     std::map<shop::OrderId, shop::SupplyCode> outer_by_hand{}; // keyed by the parcel's first order
-    std::uint64_t work_per_question = 200'000; // search nodes; bounds the time in a way that is the same everywhere
-    bool prove = true;                         // false: first plans only, proofs to follow by `prove_day`
+    // Search nodes for the question which outer is the smallest for one parcel, over all its outers together; 0: no
+    // bound. Bounds the time in a way that is the same everywhere.
+    std::uint64_t work_per_question = 50'000;
+    bool prove = true; // false: first plans only, proofs to follow by `prove_day`
     fitting::Support support = fitting::Support::partial;
     enum class Slip { none, a5, a4 } slip = Slip::a4; // the packing slip's paper; it travels folded
     std::optional<TimeOfDay> ready_at{};         // when the parcels are closed; later than a cut-off: next collection
