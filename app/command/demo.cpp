@@ -38,8 +38,8 @@ struct Export { // one file of one shop
     const char* file;
 };
 constexpr std::array small_day{Export{"Harbour Stall", "harbour_stall.csv"}, Export{"Federkai", "federkai.csv"}};
-constexpr std::array december_day{Export{"Harbour Stall", "harbour_stall_december.csv"},
-                                  Export{"Federkai", "federkai_december.csv"}};
+constexpr std::array december_day{Export{"Harbour Stall", "december_harbour_stall.csv"},
+                                  Export{"Federkai", "december_federkai.csv"}};
 constexpr Export later_export{"Harbour Stall", "harbour_stall_later.csv"};
 
 using Place = std::tuple<std::string, std::size_t, std::string>; // file, row, column
@@ -78,6 +78,9 @@ public:
         std::sort(sheets.begin(), sheets.end());
         for (const fs::path& sheet : sheets) take(TakeInKind::rates, sheet);
     }
+
+    // The shelves are fuller for December.
+    void count_for_december() { take(TakeInKind::stock, data("december_stock.csv")); }
 
     // What the shops call her goods, as she has told before: shop, title, variant, good.
     void remember_titles()
@@ -281,6 +284,7 @@ int demo(Context& context, const Options& options)
     Demo demo(context, day, folder);
     demo.furnish();
     demo.remember_titles();
+    if (december) demo.count_for_december();
     for (const Export& shop_export : december ? december_day : small_day) demo.take_orders(shop_export);
     demo.check_and_join();
     if (!demo.plan() || !demo.write_papers()) return refused;
