@@ -2,7 +2,6 @@
 
 #include <QFile>
 #include <QFontDatabase>
-#include <QFontMetricsF>
 #include <QString>
 #include <QStringList>
 #include <QtEndian>
@@ -83,8 +82,16 @@ QFont font_of(const papers::Style& style)
 
 int FontMeasure::width(std::string_view utf8, const papers::Style& style) const
 {
+    constexpr std::size_t most_remembered = 20'000;
+    auto font = fonts_.find({style.size, style.face});
+    if (font == fonts_.end()) {
+        font = fonts_.emplace(std::pair(style.size, style.face), OneFont{QFontMetricsF(font_of(style)), {}}).first;
+    }
+    auto& [metrics, widths] = font->second;
+    if (const auto known = widths.find(utf8); known != widths.end()) return known->second;
+    if (widths.size() >= most_remembered) widths.clear();
     const QString text = QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
-    return qCeil(QFontMetricsF(font_of(style)).horizontalAdvance(text));
+    return widths[std::string(utf8)] = qCeil(metrics.horizontalAdvance(text));
 }
 
 // A quarter more than the em: B612 is set with air.

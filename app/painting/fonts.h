@@ -4,7 +4,12 @@
 #include "core/papers/text.h"
 
 #include <QFont>
+#include <QFontMetricsF>
 #include <QString>
+
+#include <map>
+#include <string>
+#include <utility>
 
 namespace stow::painting {
 
@@ -17,10 +22,18 @@ QString text_family();
 
 QFont font_of(const papers::Style& style); // pixel size: the em in 0.01 mm
 
+// Remembers what it measured, for one thread at a time: papers set the same words again and again.
 class FontMeasure : public papers::TextMeasure {
 public:
     int width(std::string_view utf8, const papers::Style& style) const override;
     int line_height(const papers::Style& style) const override;
+
+private:
+    struct OneFont {
+        QFontMetricsF metrics;
+        std::map<std::string, int, std::less<>> widths;
+    };
+    mutable std::map<std::pair<int, papers::Face>, OneFont> fonts_; // by size and face
 };
 
 } // namespace stow::painting
