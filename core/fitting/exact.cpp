@@ -27,6 +27,8 @@ constexpr Relations bit(std::size_t relation)
     return static_cast<Relations>(1U << relation);
 }
 
+constexpr int most_refused = 60; // arrangements that `accept` turns down before the search gives up
+
 struct State {
     PerAxis<Coordinate> earliest{}, latest{}, end{}; // start window and latest end
     PerAxis<Coordinate> least{}, most{};             // extents over the poses left
@@ -395,7 +397,9 @@ private:
         if (branch.i == N) {
             found_ = arrangement_of(states_[depth]);
             if (relaxed_ || accept_(found_)) return Decision::found;
+            // No proof can come of it any more; look on for a while only, since a look costs as much as many nodes.
             refused_some_ = true;
+            if (++refused_ == most_refused || !run_.go_on(20)) return Decision::stopped;
             branch = choose_any_pair(states_[depth]);
             if (branch.i == N) return Decision::none;
         }
@@ -466,6 +470,7 @@ private:
     std::vector<State> states_;
     Arrangement found_;
     bool refused_some_ = false;
+    int refused_ = 0;
 };
 
 } // namespace

@@ -49,14 +49,19 @@ public:
         for (Looked& looked : looked_) {
             if (better_found(looked)) break;
             refuse(looked);
-            if (looked.standing == Standing::open) look_quickly(looked, quick_tries);
+            if (looked.standing == Standing::open) look_quickly(looked, first_tries(load_of(looked.candidate)));
         }
         if (effort == Effort::proven) decide();
         return answer();
     }
 
 private:
-    static constexpr int quick_tries = 12;
+    // A large set is dear to lay out: one look an outer, so that some outer is found; better ones are sought
+    // afterwards.
+    static int first_tries(const Load& load)
+    {
+        return load.pieces.size() <= most_exact_pieces ? 12 : load.pieces.size() <= 60 ? 3 : 1;
+    }
     static constexpr int more_tries = 400;
 
     const Load& load_of(const Candidate& c) const

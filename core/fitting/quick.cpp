@@ -79,7 +79,7 @@ private:
                 chosen = candidate;
             }
         }
-        if (!run.go_on(1 + looks * (put_.size() + 8) / 1000)) return false;
+        if (!run.go_on(1 + looks * (put_.size() + 8) / 4000)) return false;
         if (!chosen) return false;
         settle(*chosen);
         return true;
