@@ -160,7 +160,7 @@ Price Pricing::price(const Found& f) const
     return price;
 }
 
-std::optional<Refused> Pricing::refusal_before_size() const
+std::optional<Refused> Pricing::refusal_before_price() const
 {
     for (const std::string& content : parcel_.holds) {
         if (std::find(service_.not_sent.begin(), service_.not_sent.end(), content) != service_.not_sent.end()) {
@@ -171,12 +171,12 @@ std::optional<Refused> Pricing::refusal_before_size() const
     if (comparable && *parcel_.value > *service_.cover) {
         return Refused{NotTaken::not_covered, {}, to_text(*service_.cover), {}, {}};
     }
-    if (ladders_.empty()) return Refused{NotTaken::no_price, {}, zone_.name, {}, {}};
     return std::nullopt;
 }
 
-// Where a format fits, weight is what stands in the way; otherwise the format missed by least tells the reason.
-Refused Pricing::size_refusal() const
+// Where a format fits, weight is what stands in the way; otherwise the format missed by least tells the reason. Without
+// any price there is no format to miss.
+Refused Pricing::refusal_without_price() const
 {
     std::optional<Weight> most;
     const Ladder* nearest = nullptr;
@@ -192,6 +192,7 @@ Refused Pricing::size_refusal() const
         const bool by_size = volumetric_ == weight && weight > parcel_.weight;
         return {NotTaken::too_heavy, {}, by_size ? "volumetric weight" : "weight", {}, weight - *most};
     }
+    if (nearest == nullptr) return {NotTaken::no_price, {}, zone_.name, {}, {}};
     const Miss& missed = *missed_[*nearest->format];
     return {missed.too_small ? NotTaken::too_small : NotTaken::too_big,
             missed.by,
@@ -202,15 +203,15 @@ Refused Pricing::size_refusal() const
 
 std::variant<Price, Refused> Pricing::result() const
 {
-    if (auto refused = refusal_before_size()) return *std::move(refused);
+    if (auto refused = refusal_before_price()) return *std::move(refused);
     if (const auto at_weight = found(parcel_.weight)) return price(*at_weight);
-    return size_refusal();
+    return refusal_without_price();
 }
 
 std::vector<Mark> Pricing::marks() const
 {
     std::vector<Mark> marks;
-    if (refusal_before_size()) return marks;
+    if (refusal_before_price()) return marks;
     Weight from = least_weight;
     for (auto at = found(from); at; at = found(from)) {
         const Edge edge = total_edge(from, at->total());

@@ -21,8 +21,8 @@ private:
         std::int64_t total() const { return base + surcharges + tax; }
     };
 
-    std::optional<Refused> refusal_before_size() const;
-    Refused size_refusal() const;
+    std::optional<Refused> refusal_before_price() const;
+    Refused refusal_without_price() const;
     bool fits(const Ladder& ladder) const;
     Weight charged(Weight on_scale) const;
     // Of the formats that fit the cheapest. Nothing: too heavy for all that fit.
