@@ -50,6 +50,16 @@ std::vector<shop::Piece> pieces_of(const shop::HeldOrder& held)
     return pieces;
 }
 
+// Why there is no parcel; `good` is only named where there is but one.
+StuckOrder stuck_of(const Task& task, Packed packed)
+{
+    StuckOrder stuck{task.orders.front()->id, packed.quotes.empty() ? Stuck::nothing_holds_it : Stuck::no_service};
+    if (task.pieces.size() == 1) stuck.good = task.pieces.front().good;
+    stuck.passed_over = std::move(packed.passed_over);
+    stuck.quotes = std::move(packed.quotes);
+    return stuck;
+}
+
 class DayPlanner {
 public:
     DayPlanner(const Bench& bench, const std::vector<shop::HeldOrder>& orders)
@@ -93,23 +103,24 @@ private:
         const auto by_hand = bench_.wish.outer_by_hand.find(first);
         if (by_hand != bench_.wish.outer_by_hand.end()) task.by_hand = by_hand->second;
 
-        Packed packed = pack(bench_, task, contents_of(bench_.cupboard, task.pieces).value(), stock_);
+        const Contents contents = contents_of(bench_.cupboard, task.pieces).value();
+        Packed packed = pack(bench_, task, contents, stock_);
         if (packed.missed) ++missed_[*packed.missed];
         if (packed.plan) return keep(*std::move(packed.plan));
+        StuckOrder stuck = stuck_of(task, std::move(packed));
         if (pieces_in(task) > 1 && !task.by_hand) {
             auto parts = split(bench_, task, stock_);
             if (auto* parcels = std::get_if<std::vector<ParcelPlan>>(&parts)) {
                 for (ParcelPlan& parcel : *parcels) keep(std::move(parcel));
                 return;
             }
-            day_.stuck.push_back(std::get<StuckOrder>(std::move(parts)));
-            return;
+            stuck = std::get<StuckOrder>(std::move(parts));
         }
-        StuckOrder stuck{first, packed.quotes.empty() ? Stuck::nothing_holds_it : Stuck::no_service,
-                         task.pieces.front().good};
-        stuck.passed_over = std::move(packed.passed_over);
-        stuck.quotes = std::move(packed.quotes);
-        day_.stuck.push_back(std::move(stuck));
+        stock_.give_back(off_the_shelf(contents));
+        for (const shop::HeldOrder* held : task.orders) { // what travels together stays together
+            stuck.order = held->id;
+            day_.stuck.push_back(stuck);
+        }
     }
 
     static int pieces_in(const Task& task)
@@ -128,6 +139,7 @@ private:
     // Takes the order's goods off the shelf, or says why it cannot go.
     std::optional<StuckOrder> reserve(const shop::HeldOrder& held, const std::vector<shop::Piece>& pieces)
     {
+        if (pieces.empty()) return StuckOrder{held.id, Stuck::unmatched_good};
         if (held.state == shop::OrderState::set_aside) return StuckOrder{held.id, Stuck::set_aside};
         if (!held.order.paid) return StuckOrder{held.id, Stuck::unpaid};
         const auto contents = contents_of(bench_.cupboard, pieces);
@@ -180,11 +192,7 @@ plan_parcel(const shop::Cupboard& cupboard, const std::vector<shop::HeldOrder>& 
     if (!contents) return tl::unexpected(contents.error());
     Packed packed = pack(bench, task, *contents, Stock(cupboard, wish));
     if (packed.plan) return *std::move(packed.plan);
-    StuckOrder stuck{pieces.front().order, packed.quotes.empty() ? Stuck::nothing_holds_it : Stuck::no_service,
-                     pieces.front().good};
-    stuck.passed_over = std::move(packed.passed_over);
-    stuck.quotes = std::move(packed.quotes);
-    return tl::unexpected(std::move(stuck));
+    return tl::unexpected(stuck_of(task, std::move(packed)));
 }
 
 } // namespace stow::planning

@@ -2,6 +2,8 @@
 
 #include "core/planning/attempt.h"
 
+#include <tuple>
+
 namespace stow::planning {
 
 namespace {
@@ -64,7 +66,7 @@ private:
     {
         const std::uint64_t bound = bench_.wish.work_per_question;
         const std::uint64_t before = attempts_.work_done();
-        for (Look& look : looks_) look.more_may_help = look.why == Why::undecided;
+        for (Look& look : looks_) look.more_may_help = look.why == Why::undecided && !look.none_left;
         for (const std::uint64_t round : {std::uint64_t{1'000}, std::uint64_t{10'000}, bound}) {
             for (Look& look : looks_) {
                 if (look.why != Why::undecided || !look.more_may_help || !could_win(look)) continue;
@@ -172,8 +174,8 @@ private:
 
     Why why_passed(const Look& look) const
     {
-        if (!look.plan) return look.why.value_or(Why::none_left);
-        if (look.none_left) return Why::none_left;
+        if (look.none_left && (look.plan || look.why == Why::undecided)) return Why::none_left;
+        if (!look.plan) return look.why.value();
         if (!look.plan->quotes.empty() && !look.plan->chosen) return Why::no_service;
         if (!look.plan->keeps_promise) return Why::too_late;
         return Why::dearer;
@@ -200,7 +202,7 @@ private:
             const bool smaller = best == nullptr || look->closed <= best->closed;
             const bool looked_at = look->plan || look->why;
             if (smaller && looked_at) packed.passed_over.push_back(passed_over(*look));
-            if (smaller && look->why == Why::undecided) packed.all_decided = false;
+            if (smaller && look->why == Why::undecided && !look->none_left) packed.all_decided = false;
             const bool better = look->none_left && look->plan && (best == nullptr || look->merit < best->merit);
             if (better && !packed.missed) packed.missed = look->supply->code;
             if (best == nullptr && look->plan && packed.quotes.empty()) packed.quotes = look->plan->quotes;

@@ -44,4 +44,9 @@ std::optional<Stock::Short> Stock::take_goods(const std::vector<Several>& goods)
     return std::nullopt;
 }
 
+void Stock::give_back(const std::vector<Several>& goods)
+{
+    for (const Several& s : goods) goods_[s.good->code] += s.count;
+}
+
 } // namespace stow::planning

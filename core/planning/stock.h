@@ -26,6 +26,7 @@ public:
         int missing = 0;
     };
     std::optional<Short> take_goods(const std::vector<Several>& goods);
+    void give_back(const std::vector<Several>& goods);
 
 private:
     std::map<shop::SupplyCode, shop::Amount> supplies_;
