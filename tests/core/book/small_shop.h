@@ -9,6 +9,7 @@
 
 #include <gtest/gtest.h>
 
+#include <SQLiteCpp/Database.h>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
@@ -45,6 +46,8 @@ struct SmallShop {
     Folder folder;
     Instant now = *parse_instant("2026-11-25T07:30:00Z");
     Book book = open_or_throw(folder / "shop.book", [this] { return now; });
+
+    SmallShop() { book.db().exec("PRAGMA synchronous = OFF"); } // no test pulls the plug of a disk; waiting is left out
 
     static shop::Good good(const char* code, int pieces)
     {
