@@ -3,6 +3,7 @@
 #include "core/fitting/bounds.h"
 
 #include <bit>
+#include <cmath>
 #include <numeric>
 
 namespace stow::fitting {
@@ -39,13 +40,28 @@ struct State {
 
 struct Extent { // a piece in one pose
     std::array<Coordinate, 3> side{};
+    Coordinate margin = 0;   // kept from the walls along x and y: of the square inscribed in a circle
+    Coordinate diameter = 0; // of a circle; 0: a block
 };
+
+std::int64_t whole_root(std::int64_t square) // rounded down
+{
+    auto root = static_cast<std::int64_t>(std::sqrt(static_cast<double>(square)));
+    while (root * root > square) --root;
+    while ((root + 1) * (root + 1) <= square) ++root;
+    return root;
+}
+
+Coordinate halved(std::int64_t twice)
+{
+    return static_cast<Coordinate>(twice >= 0 ? twice / 2 : (twice - 1) / 2);
+}
 
 class Search {
 public:
     Search(const Load& load, const Space& space, bool relaxed, std::uint64_t most_nodes, Run& run, const Accept& accept)
         : load_(load), run_(run), accept_(accept), relaxed_(relaxed), nodes_left_(most_nodes), n_(load.pieces.size()),
-          supported_(space.support != Support::none)
+          supported_(space.support != Support::none), strict_(relaxed ? 0 : 1)
     {
         for (std::size_t a = 0; a < 3; ++a) room_[a] = static_cast<Coordinate>(space.side[a]);
         order_pieces();
@@ -81,15 +97,16 @@ private:
         std::sort(order_.begin(), order_.end(), [&](std::size_t a, std::size_t b) { return rank(a) < rank(b); });
         for (std::size_t i = 0; i < n_; ++i) {
             const Kind& kind = load_.kinds[load_.pieces[order_[i]].kind];
-            for (std::size_t a = 0; a < 3; ++a) margin_[a][i] = room_[a];
             for (const Pose& pose : kind.poses) {
                 Extent extent;
+                const bool shrunk = relaxed_ && pose.circle;
+                const Inscribed in = inscribed(pose.side[0]);
                 for (std::size_t a = 0; a < 3; ++a) {
-                    const bool shrunk = relaxed_ && pose.circle && a < 2;
-                    const Inscribed in = inscribed(pose.side[a]);
-                    extent.side[a] = static_cast<Coordinate>(shrunk ? in.side : pose.side[a]);
-                    const auto margin = static_cast<Coordinate>(shrunk ? in.margin : 0);
-                    margin_[a][i] = std::min(margin_[a][i], margin);
+                    extent.side[a] = static_cast<Coordinate>(shrunk && a < 2 ? in.side : pose.side[a]);
+                }
+                if (shrunk) {
+                    extent.margin = static_cast<Coordinate>(in.margin);
+                    extent.diameter = static_cast<Coordinate>(pose.side[0]);
                 }
                 extents_[i].push_back(extent);
             }
@@ -143,9 +160,8 @@ private:
         for (std::size_t i = 0; i < n_; ++i) {
             s.poses[i] = static_cast<std::uint8_t>((1U << extents_[i].size()) - 1);
             for (std::size_t a = 0; a < 3; ++a) {
-                s.earliest[a][i] = margin_[a][i];
-                s.end[a][i] = room_[a] - margin_[a][i];
-                s.latest[a][i] = s.end[a][i];
+                s.end[a][i] = room_[a];
+                s.latest[a][i] = room_[a];
             }
             for (std::size_t j = i + 1; j < n_; ++j) s.possible[i][j] = all_relations;
         }
@@ -161,8 +177,10 @@ private:
             bool fits = true;
             for (std::size_t a = 0; a < 3; ++a) {
                 const Coordinate side = extents_[i][p].side[a];
-                fits = fits && s.earliest[a][i] + side <= s.end[a][i];
-                fits = fits && !(mirror_[a] == i && 2 * s.earliest[a][i] + side > room_[a]);
+                const Coordinate margin = a < 2 ? extents_[i][p].margin : 0;
+                const Coordinate start = std::max(s.earliest[a][i], margin);
+                fits = fits && start + side <= std::min(s.end[a][i], room_[a] - margin);
+                fits = fits && !(mirror_[a] == i && 2 * start + side > room_[a]);
             }
             if (fits) left = static_cast<std::uint8_t>(left | (1U << p));
         }
@@ -185,6 +203,12 @@ private:
                 s.section[a][i] = std::min(s.section[a][i], section);
             }
         }
+        if (const Extent* circle = circle_of(s, i)) {
+            for (std::size_t a = 0; a < 2; ++a) {
+                s.earliest[a][i] = std::max(s.earliest[a][i], circle->margin);
+                s.end[a][i] = std::min(s.end[a][i], room_[a] - circle->margin);
+            }
+        }
         return true;
     }
 
@@ -192,7 +216,7 @@ private:
     {
         for (std::size_t a = 0; a < 3; ++a) {
             lower(s.latest[a][i], s.end[a][i] - s.least[a][i], i, changed);
-            if (mirror_[a] == i) lower(s.latest[a][i], (room_[a] - s.least[a][i]) / 2, i, changed);
+            if (mirror_[a] == i) lower(s.latest[a][i], (room_[a] - s.least[a][i] + 1 - strict_) / 2, i, changed);
             lower(s.end[a][i], s.latest[a][i] + s.most[a][i], i, changed);
             if (s.earliest[a][i] > s.latest[a][i]) return false;
         }
@@ -208,13 +232,59 @@ private:
         if (to > value) value = to, changed |= piece_bit(piece);
     }
 
+    // The circle that a piece is known to stand as.
+    const Extent* circle_of(const State& s, std::size_t i) const
+    {
+        if (!relaxed_ || !std::has_single_bit(s.poses[i])) return nullptr;
+        const Extent& e = extents_[i][static_cast<std::size_t>(std::countr_zero(s.poses[i]))];
+        return e.diameter != 0 ? &e : nullptr;
+    }
+    bool surely_block(const State& s, std::size_t i) const
+    {
+        for (std::size_t p = 0; p < extents_[i].size(); ++p) {
+            if ((s.poses[i] >> p & 1U) != 0 && extents_[i][p].diameter != 0) return false;
+        }
+        return true;
+    }
+
+    // Least difference of the starts when `first` lies before `second` along axis a. Circles want more than their
+    // squares: what the windows do not let them be apart along the other axis they must be apart along this one
+    // (Pythagoras, everything doubled, rounded so that it stays a relaxation).
+    Coordinate apart(const State& s, std::size_t a, std::size_t first, std::size_t second) const
+    {
+        const Coordinate blocks = s.least[a][first];
+        if (!relaxed_ || a == 2) return blocks;
+        const Extent* c1 = circle_of(s, first);
+        const Extent* c2 = circle_of(s, second);
+        if (c1 == nullptr && c2 == nullptr) return blocks;
+        const std::size_t b = 1 - a;
+        // Twice the window of a body along the other axis, at its middle for circles and at its two sides for blocks.
+        struct Reach {
+            std::int64_t low, high; // the low side at its highest is `high`, the high side at its lowest is `low`
+        };
+        const auto reach = [&](std::size_t i, const Extent* circle) -> Reach {
+            const std::int64_t low = 2 * s.earliest[b][i], high = 2 * s.latest[b][i];
+            if (circle != nullptr) return {low + circle->side[b], high + circle->side[b]};
+            return {low + 2 * s.least[b][i], high};
+        };
+        if ((c1 == nullptr && !surely_block(s, first)) || (c2 == nullptr && !surely_block(s, second))) return blocks;
+        const Reach r1 = reach(first, c1), r2 = reach(second, c2);
+        const std::int64_t off = std::max({r1.high - r2.low, r2.high - r1.low, std::int64_t{0}});
+        const std::int64_t whole = (c1 != nullptr ? c1->diameter : 0) + (c2 != nullptr ? c2->diameter : 0);
+        if (off >= whole) return blocks;
+        std::int64_t twice = whole_root(whole * whole - off * off);
+        twice += c1 != nullptr ? c1->side[a] : 2 * s.least[a][first];
+        twice -= c2 != nullptr ? c2->side[a] : 0;
+        return std::max(blocks, halved(twice));
+    }
+
     // The relations of i < j that the windows still allow, and what follows from those that hold or cannot.
     bool filter_pair(State& s, std::size_t i, std::size_t j, Pieces& changed) const
     {
         Relations possible = s.possible[i][j];
         for (std::size_t a = 0; a < 3; ++a) {
-            if (s.earliest[a][i] + s.least[a][i] > s.latest[a][j]) possible = without(possible, a);
-            if (s.earliest[a][j] + s.least[a][j] > s.latest[a][i]) possible = without(possible, a + 3);
+            if (s.earliest[a][i] + apart(s, a, i, j) > s.latest[a][j]) possible = without(possible, a);
+            if (s.earliest[a][j] + apart(s, a, j, i) > s.latest[a][i]) possible = without(possible, a + 3);
         }
         if (possible == 0 || (s.holds[i][j] & ~possible) != 0) return false;
         if (std::has_single_bit(possible)) s.holds[i][j] = possible;
@@ -228,15 +298,17 @@ private:
     static Relations without(Relations r, std::size_t relation) { return static_cast<Relations>(r & ~bit(relation)); }
 
     // "first before second along a" holds, or it cannot: then second starts before first ends.
-    static void follow(State& s, bool possible, bool holds, std::size_t a, std::size_t first, std::size_t second,
-                       Pieces& changed)
+    void follow(State& s, bool possible, bool holds, std::size_t a, std::size_t first, std::size_t second,
+                Pieces& changed) const
     {
         if (holds) {
-            raise(s.earliest[a][second], s.earliest[a][first] + s.least[a][first], second, changed);
+            const Coordinate distance = apart(s, a, first, second);
+            raise(s.earliest[a][second], s.earliest[a][first] + distance, second, changed);
+            lower(s.latest[a][first], s.latest[a][second] - distance, first, changed);
             lower(s.end[a][first], s.latest[a][second], first, changed);
         } else if (!possible) {
-            lower(s.latest[a][second], s.end[a][first] - 1, second, changed);
-            raise(s.earliest[a][first], s.earliest[a][second] + 1 - s.most[a][first], first, changed);
+            lower(s.latest[a][second], s.end[a][first] - strict_, second, changed);
+            raise(s.earliest[a][first], s.earliest[a][second] + strict_ - s.most[a][first], first, changed);
         }
     }
 
@@ -339,6 +411,7 @@ private:
     struct Branch {
         std::size_t i = N, j = N; // a pair, or the poses of i when j is N
         int weight = 1 << 30;
+        std::size_t axis = 3; // below 3: halve the window of i along it
     };
 
     // Where to branch: among pairs that overlap at their earliest places and pieces not yet turned.
@@ -348,12 +421,12 @@ private:
         for (std::size_t i = 0; i < n_; ++i) {
             const int ways = std::popcount(s.poses[i]);
             const int level = static_cast<int>(i);
-            if (ways > 1 && key(level, ways) < best.weight) best = {i, N, key(level, ways)};
+            if (ways > 1 && key(level, ways) < best.weight) best = {i, N, key(level, ways), 3};
             for (std::size_t j = i + 1; j < n_; ++j) {
                 if (s.holds[i][j] != 0 || !overlap(s, i, j)) continue;
                 const int relations = std::popcount(s.possible[i][j]);
                 const int k = key(static_cast<int>(j), relations);
-                if (k < best.weight) best = {i, j, k};
+                if (k < best.weight) best = {i, j, k, 3};
             }
         }
         return best;
@@ -368,7 +441,7 @@ private:
     {
         for (std::size_t j = 1; j < n_; ++j) {
             for (std::size_t i = 0; i < j; ++i) {
-                if (s.holds[i][j] == 0) return {i, j, 0};
+                if (s.holds[i][j] == 0) return {i, j, 0, 3};
             }
         }
         return {};
@@ -381,9 +454,10 @@ private:
             const auto pose = static_cast<std::uint32_t>(std::countr_zero(s.poses[i]));
             Spot& spot = spots[order_[i]];
             spot.pose = pose;
+            const Extent& extent = extents_[i][pose];
             for (std::size_t a = 0; a < 3; ++a) {
-                spot.at[a] = s.earliest[a][i];
-                spot.side[a] = extents_[i][pose].side[a];
+                spot.at[a] = s.earliest[a][i] - (a < 2 ? extent.margin : 0);
+                spot.side[a] = extent.diameter != 0 && a < 2 ? extent.diameter : extent.side[a];
             }
         }
         return spots;
@@ -394,16 +468,78 @@ private:
         if (!run_.go_on() || --nodes_left_ == 0) return Decision::stopped;
         if (states_.size() < depth + 2) states_.resize(2 * states_.size());
         Branch branch = choose(states_[depth]);
+        if (branch.i == N && relaxed_) branch = choose_circles(states_[depth]);
         if (branch.i == N) {
             found_ = arrangement_of(states_[depth]);
-            if (relaxed_ || accept_(found_)) return Decision::found;
+            if (accept_(found_)) return Decision::found;
             // No proof can come of it any more; look on for a while only, since a look costs as much as many nodes.
             refused_some_ = true;
             if (++refused_ == most_refused || !run_.go_on(20)) return Decision::stopped;
             branch = choose_any_pair(states_[depth]);
             if (branch.i == N) return Decision::none;
         }
+        if (branch.axis != 3) return branch_window(depth, branch.i, branch.axis);
         return branch.j == N ? branch_poses(depth, branch.i) : branch_pair(depth, branch.i, branch.j);
+    }
+
+    // Squares are apart but some circle overlaps: take up that pair, or halve the widest window of the two.
+    Branch choose_circles(const State& s) const
+    {
+        for (std::size_t j = 1; j < n_; ++j) {
+            for (std::size_t i = 0; i < j; ++i) {
+                if (!round_overlap(s, i, j)) continue;
+                if (s.holds[i][j] == 0) return {i, j, 0, 3};
+                Branch widest;
+                Coordinate width = 1; // no narrower: the arrangement is then judged as it is
+                for (const std::size_t p : {i, j}) {
+                    for (std::size_t a = 0; a < 2; ++a) {
+                        const Coordinate w = s.latest[a][p] - s.earliest[a][p];
+                        if (w > width) width = w, widest = {p, N, 0, a};
+                    }
+                }
+                return widest;
+            }
+        }
+        return {};
+    }
+
+    // Do the bodies themselves overlap at their earliest places?
+    bool round_overlap(const State& s, std::size_t i, std::size_t j) const
+    {
+        const Extent* c1 = circle_of(s, i);
+        const Extent* c2 = circle_of(s, j);
+        if (c1 == nullptr && c2 == nullptr) return false;
+        if (s.earliest[2][i] + s.least[2][i] <= s.earliest[2][j]) return false;
+        if (s.earliest[2][j] + s.least[2][j] <= s.earliest[2][i]) return false;
+        std::array<std::int64_t, 2> off{}; // doubled
+        for (std::size_t a = 0; a < 2; ++a) {
+            const std::int64_t low1 = 2 * s.earliest[a][i], low2 = 2 * s.earliest[a][j];
+            const auto low = [&](std::int64_t at, const Extent* c) { return c != nullptr ? at + c->side[a] : at; };
+            const auto high = [&](std::int64_t at, const Extent* c, std::size_t p) {
+                return c != nullptr ? at + c->side[a] : at + 2 * s.least[a][p];
+            };
+            off[a] = std::max({low(low2, c2) - high(low1, c1, i), low(low1, c1) - high(low2, c2, j), std::int64_t{0}});
+        }
+        const std::int64_t whole = (c1 != nullptr ? c1->diameter : 0) + (c2 != nullptr ? c2->diameter : 0);
+        return off[0] * off[0] + off[1] * off[1] < whole * whole;
+    }
+
+    Decision branch_window(std::size_t depth, std::size_t i, std::size_t a)
+    {
+        const Coordinate middle =
+            states_[depth].earliest[a][i] + (states_[depth].latest[a][i] - states_[depth].earliest[a][i]) / 2;
+        for (const bool lower_half : {true, false}) {
+            State& child = states_[depth + 1];
+            child = states_[depth];
+            if (lower_half)
+                child.latest[a][i] = middle;
+            else
+                child.earliest[a][i] = middle;
+            if (!propagate(child, piece_bit(i))) continue;
+            const Decision decision = descend(depth + 1);
+            if (decision != Decision::none) return decision;
+        }
+        return Decision::none;
     }
 
     Decision branch_poses(std::size_t depth, std::size_t i)
@@ -461,10 +597,10 @@ private:
     std::uint64_t nodes_left_; // 0 at first: wraps round, no bound
     std::size_t n_;
     bool supported_;
+    Coordinate strict_; // starts are whole numbers: "before" means at least 1; not so for circles
     std::array<Coordinate, 3> room_{};
     std::vector<std::size_t> order_; // position in the search to piece
     std::array<std::vector<Extent>, N> extents_;
-    PerAxis<Coordinate> margin_{};
     std::array<bool, N> same_as_before_{};
     std::array<std::size_t, 3> mirror_{};
     std::vector<State> states_;

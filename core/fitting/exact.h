@@ -3,8 +3,9 @@
 // packings of blocks, so "none" is a proof:
 //   blocks, sheets, and round goods that only lie     none is a proof of the geometry
 //   upright round goods, searched as their squares    none proves nothing; see `relaxed`
-//   upright round goods, relaxed                      none is a proof (every circle is shrunk to its inscribed square
-//                                                     held away from the walls); found says nothing
+//   upright round goods, relaxed                      none is a proof: every circle is its inscribed square held away
+//                                                     from the walls, and as far from others as the windows ask;
+//                                                     windows are halved until circles are apart
 //   soft goods                                        not searched
 // After Martello, Pisinger, Vigo, den Boef & Korst, "Algorithm 864", ACM TOMS 33(1) 2007 (general packings), with the
 // six relations of a pair made exclusive so that no arrangement is met twice.

@@ -234,10 +234,10 @@ private:
         const Candidate& c = looked.candidate;
         const Load& load = load_of(c);
         if (load.circles || c.space.side != c.widest.side) {
-            const Accept any = [](const Arrangement&) { return true; };
-            const Decision wider = search_exactly(load, c.widest, load.circles, budget, run_, any).decision;
-            looked.exhausted = wider == Decision::found;
-            if (wider != Decision::none) return;
+            const ExactResult wider = search_exactly(load, c.widest, load.circles, budget, run_, accept_for(c));
+            if (wider.decision == Decision::found) take(looked, wider.arrangement);
+            looked.exhausted = wider.refused_some;
+            if (wider.decision != Decision::none || wider.refused_some) return;
         }
         set_refused(looked, {{}, Verdict::cannot_fit, Proof::geometry, Reason::exhausted, std::nullopt, {}});
     }

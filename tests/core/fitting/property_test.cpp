@@ -171,6 +171,64 @@ TEST(FittingProperty, RoundGoodsLaidOutByHandAreNeverRefused)
     }));
 }
 
+TEST(FittingProperty, AnythingThatWasLaidOutIsNeverRefused)
+{
+    // Jars, rolls and blocks put down at random and pushed together, in a carton drawn tightly around them.
+    EXPECT_TRUE(rc::check([] {
+        Question q;
+        q.gap = *rc::gen::element(Length{}, tenth_mm(5));
+        q.outers = {carton("box", 400, 400, 400)};
+        std::vector<Placement> placed;
+        const int count = *rc::gen::inRange(2, 7);
+        for (int i = 0; i < count; ++i) {
+            Placement p;
+            p.item = "item" + std::to_string(i);
+            Shape shape;
+            if (*rc::gen::inRange(0, 3) != 0) {
+                const Length d = between(100, 500), h = between(100, 500);
+                shape = Cylinder{d, h};
+                p.size = {d, d, h};
+                p.axis = Axis::z;
+                if (*rc::gen::inRange(0, 4) == 0) p.size = {h, d, d}, p.axis = Axis::x;
+            } else {
+                p.size = any_size(100, 500);
+                shape = Block{p.size};
+            }
+            p.at = {between(0, 900), between(0, 900), between(0, 300)};
+            q.items.push_back(item(p.item, 1, shape));
+            placed.push_back(p);
+            if (check(q, "box", {}, placed).empty()) continue;
+            q.items.pop_back();
+            placed.pop_back();
+        }
+        for (Length step : {mm(10), mm(1), tenth_mm(1)}) { // towards the corner, as far as they go
+            for (bool moved = true; moved;) {
+                moved = false;
+                for (Placement& p : placed) {
+                    for (Length Size::*axis : {&Size::x, &Size::y, &Size::z}) {
+                        p.at.*axis = p.at.*axis - step;
+                        if (check(q, "box", {}, placed).empty())
+                            moved = true;
+                        else
+                            p.at.*axis += step;
+                    }
+                }
+            }
+        }
+        Size tight;
+        for (const Placement& p : placed) {
+            tight.x = std::max(tight.x, p.at.x + p.size.x);
+            tight.y = std::max(tight.y, p.at.y + p.size.y);
+            tight.z = std::max(tight.z, p.at.z + p.size.z);
+        }
+        q.outers[0].form.inner = q.outers[0].form.outer = tight;
+        RC_ASSERT(check(q, "box", {}, placed).empty());
+        const Answer a = solve(q, 20'000);
+        RC_ASSERT(a.verdict != Verdict::cannot_fit);
+        RC_CLASSIFY(a.verdict == Verdict::fits, "found");
+    }));
+}
+
 TEST(FittingProperty, TheSameQuestionHasTheSameAnswer)
 {
     EXPECT_TRUE(rc::check([] {
