@@ -190,7 +190,7 @@ QString fault(const postage::SheetProblem& p)
         case SheetFault::dates_reversed: return Words::tr("it ends before it begins");
         case SheetFault::expired: return Words::tr("it is no longer valid");
         case SheetFault::mixed_currency: return Words::tr("another currency than the sheet's");
-        case SheetFault::repeated_step: return Words::tr("this step stands there twice");
+        case SheetFault::repeated_step: return Words::tr("this stands there twice");
         }
         return {};
     }();
