@@ -49,8 +49,11 @@ public:
         for (Looked& looked : looked_) {
             if (better_found(looked)) break;
             refuse(looked);
-            if (looked.standing == Standing::open) look_quickly(looked, first_tries(load_of(looked.candidate)));
+            if (looked.standing == Standing::open && !too_tight_at_first(looked.candidate)) {
+                look_quickly(looked, first_tries(load_of(looked.candidate)));
+            }
         }
+        if (best() == nullptr) look_at_the_tight_ones();
         if (effort == Effort::proven) decide();
         return answer();
     }
@@ -63,6 +66,21 @@ private:
         return load.pieces.size() <= most_exact_pieces ? 12 : load.pieces.size() <= 60 ? 3 : 1;
     }
     static constexpr int more_tries = 400;
+    static constexpr int few_tries = 40;
+
+    // Laying out many pieces where they would fill five sixths and more seldom works at the first try.
+    bool too_tight_at_first(const Candidate& c) const
+    {
+        const Load& load = load_of(c);
+        return load.pieces.size() > 60 && c.room != Room::tube && product(c.space.side) / 6 * 5 < load.volume;
+    }
+    void look_at_the_tight_ones()
+    {
+        for (Looked& looked : looked_) {
+            if (looked.standing == Standing::open && too_tight_at_first(looked.candidate)) look_quickly(looked, 1);
+            if (looked.standing == Standing::found || run_.stopped()) return;
+        }
+    }
 
     const Load& load_of(const Candidate& c) const
     {
@@ -193,16 +211,31 @@ private:
         if (found) take(looked, *found);
     }
 
-    // The open candidates that would be better than what was found, in rounds of growing budgets, so that one hard
-    // outer does not use up the work of the others.
+    bool exact(const Candidate& c) const
+    {
+        const Load& load = load_of(c);
+        return c.room != Room::tube && !load.soft && load.pieces.size() <= most_exact_pieces;
+    }
+
+    // The open candidates that would be better than what was found.
     void decide()
     {
+        // In rounds of growing budgets, so that one hard outer does not use up the work of the others.
         constexpr std::array<std::uint64_t, 3> budgets{2'000, 30'000, 0};
         for (const std::uint64_t budget : budgets) {
             for (Looked& looked : looked_) {
                 if (run_.stopped()) return;
                 if (better_found(looked)) break;
-                if (looked.standing == Standing::open && !looked.exhausted) decide_one(looked, budget);
+                if (!exact(looked.candidate) || looked.standing != Standing::open || looked.exhausted) continue;
+                decide_one(looked, budget);
+            }
+        }
+        // Where nothing can be proven, from the roomiest down: that is where more tries help most.
+        for (const int tries : {few_tries, more_tries}) {
+            for (std::size_t k = looked_.size(); k-- > 0 && !run_.stopped();) {
+                Looked& looked = looked_[k];
+                if (looked.standing != Standing::open || exact(looked.candidate) || better_found(looked)) continue;
+                look_quickly(looked, tries);
             }
         }
     }
@@ -210,22 +243,10 @@ private:
     void decide_one(Looked& looked, std::uint64_t budget)
     {
         const Candidate& c = looked.candidate;
-        const Load& load = load_of(c);
-        const bool exact = c.room != Room::tube && !load.soft && load.pieces.size() <= most_exact_pieces;
-        if (!exact) {
-            // The thorough tries only where no budget is set: they prove nothing.
-            if (budget != 0) return;
-            look_quickly(looked, load.pieces.size() > 60 ? more_tries / 10 : more_tries);
-            looked.exhausted = true;
-            return;
-        }
-        const ExactResult result = search_exactly(load, c.space, false, budget, run_, accept_for(c));
+        const ExactResult result = search_exactly(load_of(c), c.space, false, budget, run_, accept_for(c));
         if (result.decision == Decision::found) take(looked, result.arrangement);
-        if (result.decision != Decision::none) return;
-        if (!result.refused_some)
-            prove(looked, budget);
-        else
-            looked.exhausted = true;
+        looked.exhausted = result.refused_some;
+        if (result.decision == Decision::none && !result.refused_some) prove(looked, budget);
     }
 
     // No arrangement of blocks: a proof at once, unless circles or a step of thicknesses need the wider question.

@@ -36,7 +36,7 @@ public:
         put_.clear();
         contacts_.clear();
         carried_.clear();
-        points_.assign(1, Sides{0, 0, 0});
+        points_.assign(1, Corner{});
         for (const std::size_t piece : order) {
             if (!put_down(piece, idea, run)) return false;
         }
@@ -58,6 +58,18 @@ private:
         Units area;
     };
     using Score = std::array<Units, 4>;
+    struct Corner { // a place to put something
+        Sides at{};
+        std::size_t useless_for = SIZE_MAX; // the kind that was last found not to go there
+    };
+
+    void sort_points(const Place& idea)
+    {
+        const auto key = [&](const Corner& c) {
+            return std::array{c.at[idea.axes[0]], c.at[idea.axes[1]], c.at[idea.axes[2]]};
+        };
+        std::sort(points_.begin(), points_.end(), [&](const Corner& a, const Corner& b) { return key(a) < key(b); });
+    }
 
     bool put_down(std::size_t piece, const Place& idea, Run& run)
     {
@@ -66,18 +78,25 @@ private:
         Score best;
         best.fill(std::numeric_limits<Units>::max());
         std::optional<Put> chosen;
-        for (const Sides& point : points_) {
+        if (idea.mode == Place::Mode::starts) sort_points(idea);
+        for (Corner& corner : points_) {
+            if (corner.useless_for == load_.pieces[piece].kind) continue;
             const std::size_t poses = kind.soft ? 1 : kind.poses.size();
+            bool of_use = false;
             for (std::uint32_t pose = 0; pose < poses; ++pose) {
                 ++looks;
-                const std::optional<Put> candidate = candidate_at(point, piece, pose);
+                const std::optional<Put> candidate = candidate_at(corner.at, piece, pose);
                 if (!candidate) continue;
+                of_use = true;
                 const Score score = score_of(*candidate, idea);
                 if (!(score < best)) continue;
                 if (!rests(*candidate) || !carried_well(*candidate)) continue;
                 best = score;
                 chosen = candidate;
             }
+            // What does not go there now will not later either: the room only shrinks.
+            if (!of_use) corner.useless_for = load_.pieces[piece].kind;
+            if (chosen && idea.mode == Place::Mode::starts) break; // sorted: none is better
         }
         if (!run.go_on(1 + looks * (put_.size() + 8) / 4000)) return false;
         if (!chosen) return false;
@@ -252,7 +271,8 @@ private:
         }
         put_.push_back(put);
         points_.erase(std::remove_if(points_.begin(), points_.end(),
-                                     [&](const Sides& p) {
+                                     [&](const Corner& c) {
+                                         const Sides& p = c.at;
                                          return put.low[0] <= p[0] && p[0] < put.high[0] && put.low[1] <= p[1] &&
                                                 p[1] < put.high[1] && put.low[2] <= p[2] && p[2] < put.high[2];
                                      }),
@@ -282,21 +302,23 @@ private:
 
     void add_point(const Sides& p)
     {
-        if (std::find(points_.begin(), points_.end(), p) != points_.end()) return;
+        for (const Corner& corner : points_) {
+            if (corner.at == p) return;
+        }
         for (const Put& other : put_) {
             if (other.low[0] <= p[0] && p[0] < other.high[0] && other.low[1] <= p[1] && p[1] < other.high[1] &&
                 other.low[2] <= p[2] && p[2] < other.high[2]) {
                 return;
             }
         }
-        points_.push_back(p);
+        points_.push_back({p, SIZE_MAX});
     }
 
     const Load& load_;
     const Space& space_;
     bool limited_ = false;
     std::vector<Put> put_;
-    std::vector<Sides> points_;
+    std::vector<Corner> points_;
     std::vector<Contact> contacts_;
     std::vector<std::int64_t> carried_;
 };
@@ -348,7 +370,10 @@ std::optional<Arrangement> find_quick(const Load& load, const Space& space, int 
     Dice dice;
     std::vector<std::size_t> shuffled;
     using Mode = Place::Mode;
-    constexpr std::array modes{Mode::ends, Mode::contact, Mode::starts};
+    // By starts is by far the cheapest for many pieces.
+    const bool many = load.pieces.size() > 60;
+    const std::array modes = many ? std::array{Mode::starts, Mode::ends, Mode::contact}
+                                  : std::array{Mode::ends, Mode::contact, Mode::starts};
     const std::size_t planned = orders.size() * axis_orders.size() * modes.size();
     for (int t = 0; t < tries; ++t) {
         // All axis orders of the first order of pieces come first, then the next; afterwards shuffled ones.
