@@ -61,6 +61,7 @@ Extent extent_of(Format format)
     switch (format) {
     case Format::a4: return {from_mm(210), from_mm(297)};
     case Format::letter: return {21590, 27940}; // 8.5 × 11 inches
+    case Format::a6: return {from_mm(105), from_mm(148)};
     case Format::label_100x150: return {from_mm(100), from_mm(150)};
     }
     return {};

@@ -131,7 +131,7 @@ struct Document {
     std::vector<DisplayList> pages;
 };
 
-enum class Format { a4, letter, label_100x150 };
+enum class Format { a4, letter, a6, label_100x150 };
 Extent extent_of(Format format);
 
 // The smallest rectangle around all points, arcs and codes; texts count with their anchor only.

@@ -60,10 +60,10 @@ LabelData label(const shop::Parcel& parcel, const shop::Address& to, const shop:
     return made;
 }
 
-DisplayList lay_out(const LabelData& label, const Words& words, const TextMeasure& measure)
+DisplayList lay_out(const LabelData& label, const Words& words, const TextMeasure& measure, Format format)
 {
     constexpr Style sender{from_pt(9), Face::regular, Role::ink};
-    Sheet s(Format::label_100x150, words, measure, nullptr);
+    Sheet s(format, words, measure, nullptr);
     s.line(s.left(), s.y(), std::string(words(Word::from)), Style{from_pt(9), Face::bold, Role::ink});
     s.down(s.line_height(sender));
     for (const std::string& line : label.from) s.down(s.paragraph(s.left(), s.y(), s.width(), line, sender));
@@ -103,6 +103,25 @@ DisplayList lay_out(const LabelData& label, const Words& words, const TextMeasur
     y = foot_top;
     for (const auto& [text, style] : foot) y += s.paragraph(s.left(), y, foot_width, text, style);
     return std::move(s.page());
+}
+
+Document on_a4_sheets(const std::vector<LabelData>& labels, int start_at, const Words& words,
+                      const TextMeasure& measure)
+{
+    const Extent sheet = extent_of(Format::a4);
+    Document document;
+    int place = std::clamp(start_at, 1, 4) - 1;
+    for (const LabelData& one : labels) {
+        if (document.pages.empty() || place == 4) {
+            if (place == 4) place = 0;
+            document.pages.push_back({sheet, {}});
+        }
+        // Quarters of the sheet; A6 is half a millimetre lower than a quarter of A4.
+        const Point corner{place % 2 == 0 ? 0 : sheet.width / 2, place < 2 ? 0 : sheet.height / 2};
+        document.pages.back().add(lay_out(one, words, measure, Format::a6), corner);
+        ++place;
+    }
+    return document;
 }
 
 } // namespace stow::papers

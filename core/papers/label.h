@@ -1,4 +1,4 @@
-// The address label, 100 × 150 mm.
+// The address label, 100 × 150 mm or A6, alone or four on an A4 sheet.
 #pragma once
 
 #include "core/papers/text.h"
@@ -26,6 +26,12 @@ struct LabelData {
 LabelData label(const shop::Parcel& parcel, const shop::Address& to, const shop::House& house,
                 const std::string& service, int part, int parts);
 
-DisplayList lay_out(const LabelData& label, const Words& words, const TextMeasure& measure);
+// `format`: label_100x150 or a6.
+DisplayList lay_out(const LabelData& label, const Words& words, const TextMeasure& measure,
+                    Format format = Format::label_100x150);
+
+// Labels of A6 on A4 sheets of four, from place `start_at` (1 to 4) of the first sheet on: begun sheets are used up.
+Document on_a4_sheets(const std::vector<LabelData>& labels, int start_at, const Words& words,
+                      const TextMeasure& measure);
 
 } // namespace stow::papers

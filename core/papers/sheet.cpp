@@ -8,11 +8,16 @@ namespace {
 
 constexpr int top_margin = from_mm(16);
 
+bool is_small(Format format)
+{
+    return format == Format::label_100x150 || format == Format::a6;
+}
+
 } // namespace
 
 Sheet::Sheet(Format format, const Words& words, const TextMeasure& measure, Head head)
-    : extent_(extent_of(format)), margin_(from_mm(format == Format::label_100x150 ? 6 : 18)),
-      foot_(from_mm(format == Format::label_100x150 ? 6 : 20)), words_(words), measure_(measure), head_(std::move(head))
+    : extent_(extent_of(format)), margin_(from_mm(is_small(format) ? 6 : 18)),
+      foot_(from_mm(is_small(format) ? 6 : 20)), words_(words), measure_(measure), head_(std::move(head))
 {
     open_page();
 }

@@ -239,5 +239,33 @@ TEST(HandOverListOf, TakesTheLastWeighing)
     EXPECT_EQ(list.lines[0].name, "Pál Verrin");
 }
 
+TEST(CustomsDataOf, SharesASetsPriceByWeightWithNothingLost)
+{
+    auto c = cupboard();
+    c.goods[{"INK"}].weight.mean = grams(200);
+    c.goods[{"INK"}].customs_words = "writing ink";
+    c.goods[{"INK"}].hs_code = "321590";
+    c.goods[{"INK"}].origin = "DE";
+    c.goods[{"WAX"}].weight.mean = grams(33);
+    std::vector<shop::HeldOrder> orders{order(1, {line("SET", 1)})};
+    const CustomsData data =
+        customs_data(parcel("2611-001", "A", {{{1}, 0, {"SET"}, 1}}), orders, c, grams(600), samples::day);
+    ASSERT_EQ(data.lines.size(), 2U);
+    EXPECT_EQ(data.lines[0].count, 2);
+    EXPECT_EQ(data.lines[0].weight, grams(400));
+    EXPECT_EQ(data.lines[0].description, "writing ink");
+    EXPECT_EQ(*data.lines[0].value + *data.lines[1].value, samples::euro(1000));
+    EXPECT_EQ(data.lines[0].value, samples::euro(924)); // 400 of 433 g: 923.8
+    EXPECT_TRUE(data.lines[1].description.empty());     // shown as missing, not guessed from the shop's title
+    EXPECT_EQ(data.to.back(), "NORWAY");
+    EXPECT_EQ(data.from.back(), "GERMANY");
+
+    c.goods[{"SET"}].customs_words = "writing set";
+    const CustomsData whole =
+        customs_data(parcel("2611-001", "A", {{{1}, 0, {"SET"}, 1}}), orders, c, grams(600), samples::day);
+    ASSERT_EQ(whole.lines.size(), 1U);
+    EXPECT_EQ(whole.lines[0].value, samples::euro(1000));
+}
+
 } // namespace
 } // namespace stow::papers

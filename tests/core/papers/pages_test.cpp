@@ -14,6 +14,7 @@ const FixedMeasure measure;
 struct Paper {
     std::string name;
     Document document;
+    bool numbered = true; // says "Page 1 of 2" where it has several
 };
 
 std::vector<Paper> every_paper()
@@ -25,7 +26,7 @@ std::vector<Paper> every_paper()
             const std::string suffix =
                 (language == Language::german ? " de" : " en") + std::string(format == Format::a4 ? " A4" : " Letter");
             const auto add = [&](const std::string& name, Document d) {
-                papers.push_back({name + suffix, std::move(d)});
+                papers.push_back({name + suffix, std::move(d), true});
             };
             add("slip", lay_out(samples::plain_slip(), format, words, measure));
             add("long slip", lay_out(samples::long_slip(), format, words, measure));
@@ -35,14 +36,19 @@ std::vector<Paper> every_paper()
             add("bench", lay_out(samples::bench(), format, words, measure));
             add("mailer", lay_out(samples::mailer_bench(), format, words, measure));
             add("tube", lay_out(samples::tube_bench(), format, words, measure));
+            add("customs", lay_out(samples::customs(), format, words, measure));
+            add("reorder", lay_out(samples::reorder(), format, words, measure));
             add("list of 1", lay_out(samples::list_of(1), format, words, measure));
             add("list of 40", lay_out(samples::list_of(40), format, words, measure));
         }
         Document labels;
-        labels.title = "labels";
         labels.pages = {lay_out(samples::home_label(), words, measure),
-                        lay_out(samples::abroad_label(), words, measure)};
-        papers.push_back({"labels", std::move(labels)});
+                        lay_out(samples::abroad_label(), words, measure),
+                        lay_out(samples::abroad_label(), words, measure, Format::a6)};
+        papers.push_back({"labels", std::move(labels), false});
+        papers.push_back({"label sheets",
+                          on_a4_sheets(std::vector<LabelData>(5, samples::abroad_label()), 3, words, measure), false});
+        papers.push_back({"gift note", gift_note(*samples::gift_slip().gift, measure), false});
     }
     return papers;
 }
@@ -165,7 +171,7 @@ TEST(EveryPaper, KeepsItsCodesLargeAndFree)
 TEST(EveryPaper, NumbersItsPagesWhereThereAreSeveral)
 {
     for (const Paper& paper : every_paper()) {
-        if (paper.name == "labels") continue;
+        if (!paper.numbered) continue;
         const std::size_t count = paper.document.pages.size();
         const bool german = paper.name.find(" de") != std::string::npos;
         const std::string last =
@@ -348,6 +354,74 @@ TEST(HandOver, CountsWhatTheCarrierSigns)
     EXPECT_TRUE(says(document, "Taken by Skua Post"));
     EXPECT_TRUE(says(lay_out(samples::list_of(1), Format::a4, english, measure), "1 parcel"));
     EXPECT_EQ(pages_with(document, "Tracking number"), static_cast<int>(document.pages.size()));
+}
+
+TEST(LabelSheets, BeginAtTheLabelAskedFor)
+{
+    const std::vector<LabelData> three(3, samples::home_label());
+    const Document document = on_a4_sheets(three, 3, english, measure);
+    ASSERT_EQ(document.pages.size(), 2U); // two on the begun sheet, one on the next
+    const auto starts = [&](const DisplayList& page) {
+        std::vector<Point> found;
+        for (const TextLine& line : texts(page)) {
+            if (line.text == "From") found.push_back(line.at);
+        }
+        return found;
+    };
+    const auto first = starts(document.pages[0]), second = starts(document.pages[1]);
+    ASSERT_EQ(first.size(), 2U);
+    EXPECT_GT(first[0].y, from_mm(148)); // the lower half
+    EXPECT_LT(first[0].x, from_mm(105));
+    EXPECT_GT(first[1].x, from_mm(105));
+    ASSERT_EQ(second.size(), 1U);
+    EXPECT_LT(second[0].y, from_mm(148));
+    EXPECT_TRUE(on_a4_sheets({}, 1, english, measure).pages.empty());
+}
+
+TEST(GiftNote, SaysTheMessageAndTheGiverOnly)
+{
+    const Document document = gift_note({"Oda", "Write soon,\nand write long."}, measure);
+    ASSERT_EQ(document.pages.size(), 1U);
+    EXPECT_EQ(all_text(document), "Write soon,\nand write long.\n\nOda\n");
+    EXPECT_TRUE(gift_note({"", ""}, measure).pages.empty());
+}
+
+TEST(GiftNote, GrowsSmallerThenGoesOnToASecondCard)
+{
+    std::string message;
+    for (int i = 0; i < 60; ++i) message += "word" + std::to_string(i) + " and more, ";
+    const Document small = gift_note({"Oda", message.substr(0, 500)}, measure);
+    EXPECT_EQ(small.pages.size(), 1U);
+    EXPECT_LT(texts(small.pages[0]).front().style.size, from_pt(16));
+    const Document two = gift_note({"Oda", message + message + message}, measure);
+    EXPECT_GT(two.pages.size(), 1U);
+    EXPECT_EQ(texts(two.pages[0]).front().style.size, from_pt(9));
+    EXPECT_TRUE(says(two, message.substr(message.size() - 30, 25)));
+}
+
+TEST(CustomsPage, SumsAndSaysWhatIsMissing)
+{
+    const CustomsData data = samples::customs();
+    const Document document = lay_out(data, Format::a4, english, measure);
+    for (const char* text :
+         {"2 × Writing ink in glass bottles, 50 ml", "321590", "29.00 EUR", "912 g", "sold goods", "missing"}) {
+        EXPECT_TRUE(says(document, text)) << text;
+    }
+    EXPECT_FALSE(says(document, "47.00 EUR")); // no total where a value is missing
+    CustomsData whole = data;
+    whole.lines.pop_back();
+    const Document complete = lay_out(whole, Format::a4, english, measure);
+    EXPECT_TRUE(says(complete, "47.00 EUR"));
+    EXPECT_FALSE(says(complete, "missing"));
+}
+
+TEST(NeedListPage, CarriesItsHeads)
+{
+    const Document document = lay_out(samples::reorder(), Format::a4, english, measure);
+    EXPECT_GE(document.pages.size(), 2U);
+    EXPECT_EQ(pages_with(document, "On hand"), static_cast<int>(document.pages.size()));
+    EXPECT_TRUE(says(document, "Kartonwerk Nebelbach"));
+    EXPECT_TRUE(says(document, "Supply no. 40"));
 }
 
 } // namespace

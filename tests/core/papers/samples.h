@@ -2,8 +2,11 @@
 #pragma once
 
 #include "core/papers/bench_card.h"
+#include "core/papers/customs.h"
+#include "core/papers/gift_note.h"
 #include "core/papers/hand_over.h"
 #include "core/papers/label.h"
+#include "core/papers/need_list.h"
 #include "core/papers/pick_list.h"
 #include "core/papers/slip.h"
 
@@ -251,6 +254,39 @@ inline HandOverList list_of(int parcels)
                               i % 6 == 0 ? "Aleksandrína Þorvaldsdóttir-Wintersberger zu Hohenfels" : "Pál Verrin",
                               "0" + running + " Skerhavn · NO", "tracked packet",
                               i % 5 == 0 ? "" : "SK 4417 " + running + " 882 NO", grams(200 + 37 * i)});
+    }
+    return list;
+}
+
+inline CustomsData customs()
+{
+    CustomsData data;
+    data.from = sender();
+    data.from.emplace_back("GERMANY");
+    data.to = {"Pál Verrin", "Kaigata 1", "0150 Skerhavn", "NORWAY"};
+    data.contact = "hello@skerrywick.example";
+    data.parcel = "2611-018";
+    data.lines = {
+        {2, "Writing ink in glass bottles, 50 ml", grams(420), euro(2900), "321590", "DE"},
+        {1, "Paper notebook, A5, with a thread-bound spine and marbled covers", grams(310), euro(1800), "482010", "DE"},
+        {1, "", grams(40), std::nullopt, "", ""}};
+    data.gross = grams(912);
+    data.date = day;
+    return data;
+}
+
+inline NeedList reorder()
+{
+    NeedList list;
+    list.day = day;
+    list.groups = {{"Kartonwerk Nebelbach",
+                    {{"Carton K3", "K3", "25 a pack, 6 days", "4", "50"},
+                     {"Shredded paper, unbleached, from our own offcuts and the mill's", "SHRED", "10 kg a bag",
+                      "1.2 kg", "10 kg"}}},
+                   {"", {{"Label roll", "LAB", "", "80", "500"}}}};
+    for (int i = 1; i <= 40; ++i) {
+        list.groups[0].lines.push_back(
+            {"Supply no. " + std::to_string(i), "S" + std::to_string(i), "", std::to_string(i), "100"});
     }
     return list;
 }
