@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <csv.h>
+#include <filesystem>
 #include <fstream>
 #include <functional>
 #include <istream>
@@ -278,10 +279,11 @@ Csv read_csv(std::istream& in, std::string name, CsvLimits limits)
 
 Csv read_csv_file(const std::string& path, CsvLimits limits)
 {
+    const std::string name = std::filesystem::path(path).filename().string();
     std::ifstream in(path, std::ios::binary);
-    if (in && in.peek() != std::ifstream::traits_type::eof()) return read_csv(in, path, limits);
+    if (in && in.peek() != std::ifstream::traits_type::eof()) return read_csv(in, name, limits);
     Csv csv;
-    csv.file = path;
+    csv.file = name;
     // A directory opens but cannot be read; an empty file ends without a fault of the stream.
     refuse(csv, in.is_open() && !in.bad() ? ProblemKind::empty_file : ProblemKind::unreadable_file);
     return csv;

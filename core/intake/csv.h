@@ -33,6 +33,7 @@ struct Csv {
 
 // Reads as a stream: stops with `line_too_long` without holding more than the limit.
 Csv read_csv(std::istream& in, std::string name, CsvLimits limits = {});
+// Named in problems by the file's own name, without its folders.
 Csv read_csv_file(const std::string& path, CsvLimits limits = {});
 
 // One row as RFC 4180 writes it, ending in CRLF.

@@ -37,6 +37,7 @@ const Columns& columns()
                                   "folded_length_mm",
                                   "folded_width_mm",
                                   "folded_thickness_mm",
+                                  "least_roll_mm",
                                   "spread_g",
                                   "material",
                                   "cost",
@@ -115,7 +116,8 @@ OuterForm read_form(Row& row, OuterKind kind, char decimal_mark)
 std::optional<Sheet> read_sheet(Row& row, const char* length, const char* width, const char* thickness)
 {
     if (row.blank(length) && row.blank(width) && row.blank(thickness)) return std::nullopt;
-    return Sheet{row.needed_length(length), row.needed_length(width), row.needed_length(thickness), std::nullopt};
+    return Sheet{row.needed_length(length), row.needed_length(width), row.needed_length(thickness),
+                 row.length("least_roll_mm")};
 }
 
 shop::Supply read_supply(Row& row, const Currency& house_currency, char decimal_mark)

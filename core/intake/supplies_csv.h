@@ -13,6 +13,7 @@
 //   max_load_g       greatest load of an outer
 //   sheet_length_mm, sheet_width_mm, sheet_thickness_mm      of an insert or a paper, unfolded
 //   folded_length_mm, folded_width_mm, folded_thickness_mm   smallest size an insert may be folded to
+//   least_roll_mm    smallest diameter an insert may be rolled to; blank: it travels flat
 //   weight_g*        of one unit: tare of an outer, grams of a litre of filler, of a metre of tape
 //   spread_g         blank: 2 %, at least 0.5 g
 //   material         paper, plastic, glass, wood, ferrous, aluminium, composite, other; blank: paper

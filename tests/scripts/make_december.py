@@ -107,7 +107,7 @@ def made_up_orders():
         yield {"first": first, "last": last, "street": street, "house": house, "postcode": postcode, "town": town,
                "english": english, "german": german, "lines": contents(i, chance), "abroad": place is not None,
                "wish": chance.one_of(WISHES) if chance.below(7) == 0 else "", "note": chance.one_of(NOTES),
-               "placed": 5 + i // 50, "by": 11 + i // 70, "paid": i != UNPAID}
+               "placed": 5 + i // 50, "by": 15 + i // 50 + (3 if place else 0), "paid": i != UNPAID}
 
 
 def stall_rows(number, order, titles, prices, headings):
@@ -118,7 +118,7 @@ def stall_rows(number, order, titles, prices, headings):
         row = {"Order number": number, "Item": title, "Option": variant, "Quantity": str(count),
                "Price each": prices[code], "Currency": "EUR"}
         if at == 0:
-            row.update({"Placed on": f"2026-12-{order['placed']:02}", "Send by": f"2026-12-{order['by']:02}",
+            row.update({"Placed on": f"2026-12-{order['placed']:02}", "Promised for": f"2026-12-{order['by']:02}",
                         "Recipient": f"{order['first']} {order['last']}",
                         "Address 1": f"{order['street']} {order['house']}", "Postcode": order["postcode"],
                         "Town": order["town"], "Country": order["english"], "Buyer note": order["note"],
@@ -136,7 +136,7 @@ def federkai_rows(number, order, titles, prices, headings):
     for code, count in order["lines"]:
         title, variant = titles[code]
         row = {"Bestellnummer": number, "Bestelldatum": f"{order['placed']:02}.12.2026",
-               "Versand bis": f"{order['by']:02}.12.2026", "Vorname": order["first"], "Nachname": order["last"],
+               "Zugesagt bis": f"{order['by']:02}.12.2026", "Vorname": order["first"], "Nachname": order["last"],
                "Straße": order["street"], "Hausnummer": order["house"], "PLZ": order["postcode"], "Ort": order["town"],
                "Land": order["german"], "Artikelnummer": code, "Artikel": title, "Ausführung": variant,
                "Menge": str(count), "Einzelpreis": prices[code].replace(".", ","), "Bemerkung": order["note"],

@@ -162,6 +162,7 @@ TEST(Csv, RefusesWhatIsNotATable)
     const Csv absent = read_csv_file("/nonexistent/orders.csv");
     ASSERT_THAT(absent.problems, SizeIs(1));
     EXPECT_EQ(absent.problems[0].kind, ProblemKind::unreadable_file);
+    EXPECT_EQ(absent.problems[0].file, "orders.csv") << "without its folders";
     const Csv folder = read_csv_file("/tmp");
     ASSERT_THAT(folder.problems, SizeIs(1));
     EXPECT_EQ(folder.problems[0].kind, ProblemKind::unreadable_file);

@@ -10,7 +10,7 @@
 #include <fstream>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
-#include <numeric>
+#include <set>
 #include <sstream>
 
 namespace stow::intake {
@@ -171,6 +171,22 @@ TEST(Demo, TheGuessNeedsNoCorrection)
         guess.home = stored.home;
         EXPECT_EQ(to_text(guess), to_text(stored));
     }
+}
+
+TEST(Demo, WhatIsWrongOnPurposeIsListedAndNothingElseIsWrong)
+{
+    using Place = std::tuple<std::string, std::string, std::string>;
+    std::set<Place> listed, found;
+    for (const CsvRow& row : file("wrong_on_purpose.csv").rows)
+        listed.insert({row.cells[0], row.cells[1], row.cells[2]});
+    for (const std::string name :
+         {"harbour_stall", "harbour_stall_later", "federkai", "december_harbour_stall", "december_federkai"}) {
+        const bool stall = name.find("stall") != std::string::npos;
+        const auto columns = stored_columns(stall ? "harbour_stall.columns.json" : "federkai.columns.json");
+        for (const Problem& p : read_orders(file(name + ".csv"), columns).problems)
+            found.insert({p.file, std::to_string(p.row), p.column});
+    }
+    EXPECT_EQ(found, listed);
 }
 
 TEST(Demo, TheLaterFileCallsOneOffChangesOneAndBringsOne)

@@ -285,6 +285,11 @@ TEST(Supplies, AmountsAreInTheirUnit)
     EXPECT_EQ(taken.rows[0].on_hand.thousandths, 120'500);
     EXPECT_EQ(taken.rows[0].reorder_at.thousandths, 49'999);
     EXPECT_EQ(to_text(taken.rows[0].cost), "0.06 DKK");
+    const auto card = read_supplies(table("code,name,kind,weight_g,sheet_length_mm,sheet_width_mm,sheet_thickness_mm,"
+                                          "least_roll_mm\nCARD,Card,insert,4,105,74,0.4,55\n"),
+                                    {});
+    ASSERT_THAT(card.rows, SizeIs(1));
+    EXPECT_EQ(card.rows[0].sheet, (Sheet{mm(105), mm(74), tenth_mm(4), mm(55)}));
     const auto insert = read_supplies(table("code,name,kind,weight_g\nCARD,Card,insert,4\n"), {});
     EXPECT_EQ(only_problem(insert).column, "sheet_length_mm") << "an insert must fit, so its size is needed";
 }
