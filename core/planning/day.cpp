@@ -29,8 +29,8 @@ std::vector<Group> groups_of(const std::vector<shop::HeldOrder>& orders)
     }
     std::vector<Group> groups;
     for (auto& [head, group] : by_head) {
-        std::sort(group.orders.begin(), group.orders.end(), [&](const auto* a, const auto* b) {
-            return std::tuple(a->id != group.head, a->id) < std::tuple(b->id != group.head, b->id);
+        std::sort(group.orders.begin(), group.orders.end(), [first = head](const auto* a, const auto* b) {
+            return std::tuple(a->id != first, a->id) < std::tuple(b->id != first, b->id);
         });
         groups.push_back(std::move(group));
     }

@@ -39,7 +39,7 @@ bool is_usable(const ParcelPlan& plan)
 class Choice {
 public:
     Choice(const Bench& bench, const Task& task, const Contents& contents, const Stock& stock)
-        : bench_(bench), task_(task), contents_(contents), stock_(stock),
+        : bench_(bench), task_(task), contents_(contents),
           destination_(destination_of(task, bench.cupboard.house.currency)), attempts_(bench, task, contents)
     {
         for (const auto& [code, supply] : bench.cupboard.supplies) {
@@ -235,7 +235,6 @@ private:
     const Bench& bench_;
     const Task& task_;
     const Contents& contents_;
-    const Stock& stock_;
     Destination destination_;
     Attempts attempts_;
     std::vector<Look> looks_;
