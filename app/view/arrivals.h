@@ -2,9 +2,12 @@
 #pragma once
 
 #include "app/view/row_model.h"
+#include "core/book/steps.h"
 
 #include <QUrl>
 #include <QVariant>
+
+#include <memory>
 
 namespace stow {
 class Day;
@@ -24,7 +27,7 @@ struct ArrivedOrder {
     Q_PROPERTY(QString remedy MEMBER remedy)
     Q_PROPERTY(QString promised MEMBER promised)
     Q_PROPERTY(bool blocks MEMBER blocks)
-    Q_PROPERTY(bool aside MEMBER aside)
+    Q_PROPERTY(bool isAside MEMBER aside)
     Q_PROPERTY(bool ready MEMBER ready)
     Q_PROPERTY(bool unmatched MEMBER unmatched)
     Q_PROPERTY(bool joinable MEMBER joinable)
@@ -163,6 +166,7 @@ signals:
 private:
     struct File;
     void showFile();
+    void settle(const book::Done& done, const QString& words);
 
     Day& day_;
     Rows<ArrivedOrder> orders_;

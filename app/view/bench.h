@@ -1,13 +1,11 @@
 // Bench: one parcel, full screen: how it goes in, what to do now, what the scale says.
 #pragma once
 
+#include "app/view/bench_steps.h"
 #include "app/view/row_model.h"
 #include "app/view/scenes.h"
-#include "core/planning/plan.h"
 
 #include <QVariant>
-
-#include <memory>
 
 namespace stow {
 class Day;
@@ -39,20 +37,11 @@ public:
     QString number, tray, buyer, collection;
 };
 
-// What ParcelView draws: the plan itself, kept alive by the item.
-struct ParcelScene {
-    Q_GADGET
-    QML_ANONYMOUS
-public:
-    std::shared_ptr<const planning::ParcelPlan> plan;
-    QString sentence; // for the screen reader
-    friend bool operator==(const ParcelScene&, const ParcelScene&) { return false; }
-};
-
 class BenchController : public QObject {
     Q_OBJECT
     QML_ANONYMOUS
     Q_PROPERTY(bool empty READ empty NOTIFY changed)
+    Q_PROPERTY(bool canHandOver READ canHandOver NOTIFY changed) // the bench is free, labelled parcels wait
     Q_PROPERTY(stow::view::RowModel* waiting READ waiting CONSTANT)
     Q_PROPERTY(stow::view::RowModel* steps READ steps CONSTANT)
     Q_PROPERTY(QString parcel READ parcel NOTIFY changed) // "Parcel 2611-017"
@@ -91,7 +80,8 @@ public:
 
     RowModel* waiting() { return &waiting_; }
     RowModel* steps() { return &steps_; }
-    bool empty() const { return !scene_.plan; }
+    bool empty() const { return !scene_.arrangement; }
+    bool canHandOver() const { return can_hand_over_; }
     QString parcel() const { return parcel_; }
     QString whose() const { return whose_; }
     QString count() const { return count_; }
@@ -145,12 +135,22 @@ signals:
     void said(const QString& words);
     void wrong(const QString& word, const QString& words);
     void right();
-    void stateMoved();
 
 private:
+    void show();
     void showScale();
+    const ParcelStep* now() const;
+    bool settle(const book::Done& done); // false: refused, and said
+    void advance();
+    bool pack();
+    void undo_last();
 
     Day& day_;
+    std::optional<book::HeldParcel> held_;
+    std::vector<ParcelStep> plan_steps_;
+    std::optional<Weight> reading_now_;
+    int scanned_ = 0;      // pieces of the current step
+    bool copying_ = false; // the printer is out
     Rows<WaitingParcel> waiting_;
     Rows<BenchStep> steps_;
     qlonglong id_ = 0;
@@ -160,7 +160,7 @@ private:
     ParcelScene scene_;
     RulerScene ruler_;
     int current_step_ = 0, layers_ = 0, layer_ = 0, highlight_ = 0, verdict_kind_ = 0;
-    bool weighing_ = false, edge_at_risk_ = false;
+    bool can_hand_over_ = false, weighing_ = false, edge_at_risk_ = false;
 };
 
 } // namespace stow::view

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/view/row_model.h"
+#include "core/shop/codes.h"
 
 #include <QUrl>
 #include <QVariant>
@@ -105,7 +106,6 @@ public:
     Q_INVOKABLE QString count(const QString& code, const QString& amount);   // what is really there
     Q_INVOKABLE QString receive(const QString& code, const QString& amount); // came from the supplier
     Q_INVOKABLE void takeIn(const QUrl& file);
-    Q_INVOKABLE void printReorderList();
     void refresh();
 
 signals:
@@ -114,9 +114,12 @@ signals:
     void said(const QString& words);
 
 private:
+    void show_detail();
+
     Day& day_;
     Rows<SupplyRow> rows_;
     Rows<LedgerRow> ledger_;
+    shop::SupplyCode looked_at_;
     QVariantMap detail_;
     QString headline_;
 };

@@ -10,6 +10,8 @@
 #include "app/view/pick.h"
 #include "app/view/plan.h"
 
+#include <QTimer>
+
 namespace stow::view {
 
 class Desk : public QObject {
@@ -25,13 +27,14 @@ class Desk : public QObject {
     Q_PROPERTY(stow::view::HandOverController* handOver READ handOver CONSTANT)
     Q_PROPERTY(stow::view::CupboardController* cupboard READ cupboard CONSTANT)
     Q_PROPERTY(stow::view::FindController* find READ find CONSTANT)
+    Q_PROPERTY(bool dark READ dark WRITE setDark NOTIFY darkChanged)
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged)       // the last thing that happened
     Q_PROPERTY(QString undoWords READ undoWords NOTIFY noticeChanged) // "Undo: order 1042 called off"; empty: nothing
     // Full-screen word; waits for a key. Empty: none.
     Q_PROPERTY(QString stopWord READ stopWord NOTIFY stopChanged)
     Q_PROPERTY(QString stopMore READ stopMore NOTIFY stopChanged)
 public:
-    enum class Place { arrivals, plan, pick, bench, hand_over, cupboard };
+    enum class Place { Arrivals, Plan, Pick, Bench, HandOver, Cupboard }; // QML reads capitals only
     Q_ENUM(Place)
 
     explicit Desk(Day& day, QObject* parent = nullptr);
@@ -46,6 +49,8 @@ public:
     HandOverController* handOver() { return &hand_over_; }
     CupboardController* cupboard() { return &cupboard_; }
     FindController* find() { return &find_; }
+    bool dark() const { return dark_; }
+    void setDark(bool dark);
     QString notice() const { return notice_; }
     QString undoWords() const { return undo_words_; }
     QString stopWord() const { return stop_word_; }
@@ -60,6 +65,7 @@ public:
 
 signals:
     void placeChanged();
+    void darkChanged();
     void noticeChanged();
     void stopChanged();
     void right(); // one tone
@@ -78,7 +84,9 @@ private:
     HandOverController hand_over_;
     CupboardController cupboard_;
     FindController find_;
-    Place place_ = Place::arrivals;
+    Place place_ = Place::Arrivals;
+    bool dark_ = false;
+    QTimer clock_;
     QString notice_, undo_words_, stop_word_, stop_more_;
 };
 

@@ -36,7 +36,7 @@ struct LabelledRow {
     Q_PROPERTY(QString weight MEMBER weight)
     Q_PROPERTY(QString postage MEMBER postage)
     Q_PROPERTY(QString tracking MEMBER tracking)
-    Q_PROPERTY(QString list MEMBER list)
+    Q_PROPERTY(QString handedOver MEMBER list)
 public:
     qlonglong parcel = 0;
     QString number, buyer, place, carrier, service, weight, postage, tracking, list;
@@ -68,7 +68,6 @@ public:
 signals:
     void changed();
     void said(const QString& words);
-    void stateMoved();
 
 private:
     Day& day_;

@@ -2,6 +2,8 @@
 #pragma once
 
 #include "app/view/row_model.h"
+#include "core/papers/pick_list.h"
+#include "core/shop/parcels.h"
 
 namespace stow {
 class Day;
@@ -31,13 +33,13 @@ public:
 
 struct TrayRow {
     Q_GADGET
-    Q_PROPERTY(QString tray MEMBER tray)
+    Q_PROPERTY(QString name MEMBER name)
     Q_PROPERTY(QString parcel MEMBER parcel)
     Q_PROPERTY(QString buyer MEMBER buyer)
     Q_PROPERTY(QString outer MEMBER outer)
     Q_PROPERTY(int missing MEMBER missing)
 public:
-    QString tray, parcel, buyer, outer;
+    QString name, parcel, buyer, outer;
     int missing = 0; // pieces not in it yet
 };
 
@@ -82,11 +84,18 @@ signals:
     void said(const QString& words);
     void wrong(const QString& word, const QString& words);
     void right();
-    void stateMoved();
     void roundFinished();
 
 private:
+    void read_ticks();
+    void keep_ticks();
+    void show();
+
     Day& day_;
+    int round_ = 0;
+    std::vector<shop::Parcel> parcels_;          // of the round
+    std::vector<papers::PickSheet::Line> lines_; // of the walk
+    std::vector<int> ticked_;                    // pieces of each line
     Rows<WalkRow> walk_;
     Rows<TrayRow> trays_;
     QString headline_, next_, next_trays_;

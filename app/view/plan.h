@@ -3,12 +3,16 @@
 
 #include "app/view/row_model.h"
 #include "app/view/scenes.h"
+#include "core/planning/plan.h"
 
 #include <QVariant>
 
+#include <memory>
+
 namespace stow {
 class Day;
-}
+struct PlanInput;
+} // namespace stow
 
 namespace stow::view {
 
@@ -22,7 +26,7 @@ struct PlanRow {
     Q_PROPERTY(QString contents MEMBER contents)
     Q_PROPERTY(QString warning MEMBER warning)
     Q_PROPERTY(QString part MEMBER part)
-    Q_PROPERTY(stow::view::OuterRowScene outers MEMBER outers)
+    Q_PROPERTY(stow::view::OuterRowScene outers MEMBER outers CONSTANT)
     Q_PROPERTY(QString outer MEMBER outer)
     Q_PROPERTY(QString proof MEMBER proof)
     Q_PROPERTY(QString filler MEMBER filler)
@@ -121,10 +125,16 @@ signals:
     void workChanged();
     void said(const QString& words);
     void readyToPick();
-    void stateMoved(); // counts on the day line are no longer right
 
 private:
+    planning::Preference preferred() const;
+    void show_rows(std::vector<PlanRow> rows, const std::vector<planning::ParcelPlan>& plans);
+    void show_first(const planning::DayPlan& plan);
+    void keep(const PlanInput& input, const planning::DayPlan& plan);
+
     Day& day_;
+    std::vector<planning::StuckOrder> stuck_orders_; // of the last planning
+    std::vector<planning::Shortage> shortages_found_;
     Rows<PlanRow> rows_;
     Rows<StuckRow> stuck_;
     Rows<OuterChoice> choices_;

@@ -6,6 +6,7 @@
 #include <QString>
 #include <QtQml/qqmlregistration.h>
 
+#include <algorithm>
 #include <utility>
 #include <vector>
 

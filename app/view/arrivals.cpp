@@ -1,0 +1,539 @@
+#include "app/view/arrivals.h"
+
+#include "app/take_in.h"
+#include "app/view/text.h"
+#include "app/words/book.h"
+#include "app/words/format.h"
+#include "app/words/reasons.h"
+#include "core/book/orders.h"
+#include "core/book/settings.h"
+#include "core/intake/csv.h"
+#include "core/intake/table.h"
+
+#include <QFileInfo>
+
+#include <algorithm>
+#include <set>
+
+namespace stow::view {
+
+struct ArrivalsController::File {
+    intake::Csv csv;
+    intake::ColumnMatch match;
+};
+
+namespace {
+
+QString field_name(intake::OrderField field)
+{
+    using F = intake::OrderField;
+    using A = ArrivalsController;
+    switch (field) {
+    case F::number: return A::tr("order number");
+    case F::date: return A::tr("date");
+    case F::promised: return A::tr("promised day");
+    case F::first_name: return A::tr("first name");
+    case F::name: return A::tr("name");
+    case F::company: return A::tr("company");
+    case F::street: return A::tr("street");
+    case F::house_number: return A::tr("house number");
+    case F::street_2: return A::tr("second address line");
+    case F::postcode: return A::tr("postcode");
+    case F::town: return A::tr("town");
+    case F::region: return A::tr("region");
+    case F::country: return A::tr("country");
+    case F::contact: return A::tr("e-mail or telephone");
+    case F::title: return A::tr("what is ordered");
+    case F::variant: return A::tr("variant");
+    case F::shop_code: return A::tr("the shop's code");
+    case F::count: return A::tr("how many");
+    case F::price: return A::tr("price of one");
+    case F::currency: return A::tr("currency");
+    case F::personal_text: return A::tr("personal text");
+    case F::note: return A::tr("note");
+    case F::is_gift: return A::tr("is a gift");
+    case F::gift_message: return A::tr("gift message");
+    case F::giver: return A::tr("giver");
+    case F::service: return A::tr("service asked for");
+    case F::postage: return A::tr("postage paid");
+    case F::paid: return A::tr("paid");
+    case F::called_off: return A::tr("called off");
+    }
+    return {};
+}
+
+QString remedy(shop::OrderProblem problem)
+{
+    using P = shop::OrderProblem;
+    using A = ArrivalsController;
+    switch (problem) {
+    case P::unmatched_good: return A::tr("M says which good it is");
+    case P::bad_postcode:
+    case P::unknown_country:
+    case P::missing_street: return A::tr("E mends the address");
+    case P::joinable: return A::tr("J packs them together");
+    default: return {};
+    }
+}
+
+std::string shop_of(const QString& file_name) // "harbour-fair_2026-11-25.csv" is of "harbour-fair"
+{
+    const QString base = QFileInfo(file_name).completeBaseName();
+    const auto digit = std::find_if(base.begin(), base.end(), [](QChar c) { return c.isDigit(); });
+    QString shop(base.constData(), digit - base.begin());
+    while (!shop.isEmpty() && !shop.back().isLetter()) shop.chop(1);
+    return (shop.isEmpty() ? base : shop).toStdString();
+}
+
+std::optional<Date> typed_date(const QString& typed)
+{
+    return intake::read_date(utf8(typed), intake::DateOrder::day_month);
+}
+
+} // namespace
+
+ArrivalsController::ArrivalsController(Day& day, QObject* parent) : QObject(parent), day_(day) {}
+
+void ArrivalsController::refresh()
+{
+    std::vector<ArrivedOrder> rows;
+    int need_a_look = 0, aside = 0;
+    ready_ = arrived_ready_ = 0;
+    std::map<std::string, int> at_address; // orders that might travel together
+    for (const shop::HeldOrder& held : day_.orders()) {
+        if (held.state == shop::OrderState::arrived && !held.joined_to) ++at_address[shop::joining_key(held.order.to)];
+    }
+    std::set<shop::OrderId> to_plan;
+    for (const shop::HeldOrder& held : book::orders_to_plan(day_.book())) to_plan.insert(held.id);
+    for (const shop::HeldOrder& held : day_.orders()) {
+        const bool waits = held.state == shop::OrderState::arrived || held.state == shop::OrderState::set_aside;
+        const bool checked = held.state == shop::OrderState::checked && to_plan.contains(held.id);
+        if (!waits && !checked) continue;
+        const shop::Order& order = held.order;
+        ArrivedOrder row;
+        row.order = held.id.value;
+        row.number = text(order.key.number);
+        row.shop = text(order.key.shop);
+        row.buyer = text(order.to.name);
+        row.place = place_of(order.to);
+        row.contents = contents_of(day_, order);
+        if (order.promised) row.promised = tr("promised %1").arg(words::date(*order.promised));
+        row.ready = checked;
+        row.aside = held.state == shop::OrderState::set_aside;
+        row.joinable = at_address[shop::joining_key(order.to)] > 1;
+        if (row.aside) {
+            row.problem = text(held.aside_reason);
+            if (held.aside_until) row.promised = tr("until %1").arg(words::date(*held.aside_until));
+            ++aside;
+        } else if (!checked) {
+            auto findings = shop::look_over(order, day_.today());
+            std::stable_sort(findings.begin(), findings.end(),
+                             [](const auto& a, const auto& b) { return a.blocks > b.blocks; });
+            QStringList said;
+            for (const shop::OrderFinding& finding : findings) {
+                said += words::finding(finding);
+                row.blocks = row.blocks || finding.blocks;
+                row.unmatched = row.unmatched || finding.problem == shop::OrderProblem::unmatched_good;
+            }
+            said.removeDuplicates();
+            if (row.joinable) said += tr("the same buyer has another order");
+            row.problem = said.join(QStringLiteral(" · "));
+            if (!findings.empty())
+                row.remedy = remedy(findings.front().problem);
+            else if (row.joinable)
+                row.remedy = remedy(shop::OrderProblem::joinable);
+            row.problem.isEmpty() ? ++arrived_ready_ : ++need_a_look;
+        }
+        if (checked) ++ready_;
+        rows.push_back(std::move(row));
+    }
+    // Problems first, what needs nothing last.
+    const auto rank = [](const ArrivedOrder& row) {
+        if (row.ready) return 3;
+        if (row.aside) return 2;
+        return row.blocks ? -1 : row.problem.isEmpty() ? 1 : 0;
+    };
+    std::stable_sort(rows.begin(), rows.end(), [&](const auto& a, const auto& b) { return rank(a) < rank(b); });
+    orders_.show(std::move(rows));
+
+    headline_ = need_a_look > 0      ? tr("%n orders need a look", nullptr, need_a_look)
+                : arrived_ready_ > 0 ? tr("%n orders arrived, nothing in the way", nullptr, arrived_ready_)
+                : ready_ > 0         ? tr("All orders are checked")
+                                     : tr("Arrivals");
+    summary_ = joined({arrived_ready_ > 0 ? tr("%n fine as they are", nullptr, arrived_ready_) : QString(),
+                       ready_ > 0 ? tr("%n ready to plan", nullptr, ready_) : QString(),
+                       aside > 0 ? tr("%n set aside", nullptr, aside) : QString()});
+
+    std::vector<GoodChoice> goods;
+    for (const auto& [code, good] : day_.cupboard().goods) goods.push_back({text(code.text), text(good.name)});
+    goods_.show(std::move(goods));
+    emit changed();
+    look(current_);
+}
+
+void ArrivalsController::look(qlonglong order)
+{
+    current_ = order;
+    detail_.clear();
+    std::vector<OrderLineRow> lines;
+    if (const shop::HeldOrder* held = day_.order({order})) {
+        const shop::Order& o = held->order;
+        QStringList problems;
+        bool unmatched = false;
+        if (held->state == shop::OrderState::arrived) {
+            for (const shop::OrderFinding& finding : shop::look_over(o, day_.today())) {
+                const QString help = remedy(finding.problem);
+                const QString words =
+                    words::finding(finding) + (help.isEmpty() ? QString() : QStringLiteral(". ") + help);
+                problems += (finding.blocks ? QStringLiteral("× ") : QStringLiteral("! ")) + words;
+                unmatched = unmatched || finding.problem == shop::OrderProblem::unmatched_good;
+            }
+        }
+        problems.removeDuplicates();
+        if (!held->aside_reason.empty()) problems += QStringLiteral("! ") + text(held->aside_reason);
+        QString join;
+        for (const shop::HeldOrder& other : day_.orders()) {
+            const bool open = other.state == shop::OrderState::arrived || other.state == shop::OrderState::checked;
+            if (!open || other.id == held->id || other.joined_to || held->joined_to) continue;
+            if (shop::joining_key(other.order.to) == shop::joining_key(o.to)) {
+                join = tr("Pack with %1").arg(text(other.order.key.number));
+                break;
+            }
+        }
+        QString street;
+        for (const std::string& line : o.to.street)
+            street += (street.isEmpty() ? QString() : QStringLiteral(", ")) + text(line);
+        detail_ = {{QStringLiteral("number"), text(o.key.number)},
+                   {QStringLiteral("shop"), text(o.key.shop)},
+                   {QStringLiteral("date"), words::date(o.date)},
+                   {QStringLiteral("state"), words::state(held->state)},
+                   {QStringLiteral("address"), address_of(o.to)},
+                   {QStringLiteral("name"), text(o.to.name)},
+                   {QStringLiteral("street"), street},
+                   {QStringLiteral("postcode"), text(o.to.postcode)},
+                   {QStringLiteral("town"), text(o.to.town)},
+                   {QStringLiteral("country"), text(o.to.country)},
+                   {QStringLiteral("note"), text(o.note)},
+                   {QStringLiteral("gift"),
+                    o.gift ? tr("A gift from %1. %2").arg(text(o.gift->giver), text(o.gift->message)) : QString()},
+                   {QStringLiteral("problems"), problems},
+                   {QStringLiteral("unmatched"), unmatched},
+                   {QStringLiteral("canCheck"), held->state == shop::OrderState::arrived},
+                   {QStringLiteral("canTakeBack"),
+                    held->state == shop::OrderState::set_aside || held->state == shop::OrderState::called_off},
+                   {QStringLiteral("joinWords"), join}};
+        for (std::size_t i = 0; i < o.lines.size(); ++i) {
+            const shop::OrderLine& line = o.lines[i];
+            OrderLineRow row;
+            row.line = static_cast<int>(i);
+            row.count = line.count;
+            row.title = joined({text(line.title), text(line.variant)}, QStringLiteral(", "));
+            row.unmatched = line.good.empty();
+            row.good =
+                row.unmatched ? QString() : text(line.good.text) + QStringLiteral("  ") + good_name(day_, line.good);
+            row.personal = text(line.personal_text);
+            lines.push_back(std::move(row));
+        }
+    } else {
+        current_ = 0;
+    }
+    lines_.show(std::move(lines));
+    emit currentChanged();
+}
+
+// Files ---------------------------------------------------------------------------------------------------------------
+
+void ArrivalsController::openFile(const QUrl& url)
+{
+    const QString path = url.isLocalFile() ? url.toLocalFile() : url.toString();
+    auto file = std::make_shared<File>();
+    file->csv = intake::read_csv_file(path.toStdString());
+    if (file->csv.headings.empty()) {
+        const QString why = file->csv.problems.empty() ? QString() : words::problem(file->csv.problems.front());
+        emit said(tr("Nothing was taken in. %1").arg(why));
+        return;
+    }
+    file_ = file;
+    file_name_ = QFileInfo(path).fileName();
+    // A shop whose columns are known and suit this file: straight in.
+    for (const auto& [shop, columns] : book::all_columns(day_.book())) {
+        const auto known = intake::column_match(columns);
+        const bool suits = known && !known->headings.empty() &&
+                           std::all_of(known->headings.begin(), known->headings.end(), [&](const auto& heading) {
+                               const auto& there = file->csv.headings;
+                               return std::find(there.begin(), there.end(), heading.second) != there.end();
+                           });
+        if (!suits || !intake::missing_fields(*known, file->csv).empty()) continue;
+        file_->match = *known;
+        takeIn();
+        return;
+    }
+    shop_ = text(shop_of(file_name_));
+    file_->match = columns_for(day_, file_->csv, utf8(shop_));
+    matching_ = true;
+    outcome_.clear();
+    problems_.show({});
+    showFile();
+}
+
+void ArrivalsController::showFile()
+{
+    if (!file_) return;
+    fields_ = {tr("– not used –")};
+    for (const intake::OrderField field : intake::all_order_fields) fields_ += field_name(field);
+    std::vector<ColumnRow> rows;
+    const intake::Csv& csv = file_->csv;
+    for (std::size_t i = 0; i < csv.headings.size(); ++i) {
+        ColumnRow row;
+        row.heading = text(csv.headings[i]);
+        for (const intake::CsvRow& line : csv.rows) {
+            if (i < line.cells.size() && !line.cells[i].empty()) {
+                row.example = text(line.cells[i]);
+                break;
+            }
+        }
+        for (const auto& [field, heading] : file_->match.headings) {
+            if (heading != csv.headings[i]) continue;
+            const auto& all = intake::all_order_fields;
+            row.field = static_cast<int>(std::find(all.begin(), all.end(), field) - all.begin()) + 1;
+        }
+        rows.push_back(std::move(row));
+    }
+    columns_.show(std::move(rows));
+    QStringList missing;
+    for (const intake::OrderField field : intake::missing_fields(file_->match, csv)) missing += field_name(field);
+    still_missing_ = missing.isEmpty() ? QString() : tr("Still missing: %1").arg(missing.join(QStringLiteral(", ")));
+    file_facts_ =
+        joined({tr("%n rows", nullptr, static_cast<int>(csv.rows.size())), text(csv.encoding),
+                csv.delimiter == '\t' ? tr("tabs between") : tr("“%1” between").arg(QLatin1Char(csv.delimiter)),
+                csv.decimal_mark == ',' ? tr("decimal comma") : tr("decimal point")});
+    emit fileChanged();
+}
+
+void ArrivalsController::setShop(const QString& shop)
+{
+    if (!file_ || shop == shop_) return;
+    shop_ = shop;
+    file_->match.shop = utf8(shop);
+    emit fileChanged();
+}
+
+void ArrivalsController::setField(int column, int field)
+{
+    if (!file_ || column < 0 || column >= static_cast<int>(file_->csv.headings.size())) return;
+    const std::string& heading = file_->csv.headings[static_cast<std::size_t>(column)];
+    auto& headings = file_->match.headings;
+    for (auto it = headings.begin(); it != headings.end();)
+        it = it->second == heading ? headings.erase(it) : std::next(it);
+    if (field > 0) headings[intake::all_order_fields.at(static_cast<std::size_t>(field - 1))] = heading;
+    showFile();
+}
+
+void ArrivalsController::takeIn()
+{
+    if (!file_) return;
+    const TakenIn taken = take_in_orders(day_, file_->csv, file_->match);
+    std::vector<FileProblem> problems;
+    int left_out = 0;
+    for (const intake::Problem& problem : taken.problems) {
+        problems.push_back({file_name_, words::problem(problem), problem.stops});
+        left_out += problem.stops ? 1 : 0;
+    }
+    problems_.show(std::move(problems));
+    outcome_ = tr("%1: %2").arg(
+        file_name_, joined({tr("%n new", nullptr, taken.fresh),
+                            taken.changed > 0 ? tr("%n changed", nullptr, taken.changed) : QString(),
+                            taken.unchanged > 0 ? tr("%n known already", nullptr, taken.unchanged) : QString(),
+                            taken.called_off > 0 ? tr("%n called off", nullptr, taken.called_off) : QString(),
+                            left_out > 0 ? tr("%n rows left out", nullptr, left_out) : QString()},
+                           QStringLiteral(", ")));
+    // What was left out must be seen: the file then stays open with its problems beside it.
+    matching_ = taken.refused || left_out > 0;
+    if (!matching_)
+        file_.reset();
+    else
+        showFile();
+    emit fileChanged();
+    emit said(outcome_);
+}
+
+void ArrivalsController::leaveFile()
+{
+    file_.reset();
+    matching_ = false;
+    emit fileChanged();
+}
+
+// One order -----------------------------------------------------------------------------------------------------------
+
+void ArrivalsController::settle(const book::Done& done, const QString& words)
+{
+    emit said(done ? words : words::refused(done.error()));
+    if (done) day_.moved();
+}
+
+void ArrivalsController::matchLine(int line, const QString& good)
+{
+    const shop::HeldOrder* held = day_.order({current_});
+    if (held == nullptr || good.isEmpty() || line < 0 || line >= static_cast<int>(held->order.lines.size())) return;
+    const shop::OrderLine& l = held->order.lines[static_cast<std::size_t>(line)];
+    settle(book::remember_match(day_.book(), {held->order.key.shop, l.title, l.variant, {utf8(good)}}),
+           tr("“%1” is %2 from now on").arg(text(l.title), good));
+}
+
+void ArrivalsController::check(qlonglong order)
+{
+    const shop::HeldOrder* held = day_.order({order});
+    if (held == nullptr || held->state != shop::OrderState::arrived) return;
+    for (const shop::OrderFinding& finding : shop::look_over(held->order, day_.today())) {
+        if (finding.blocks) {
+            emit said(tr("Not yet: %1").arg(words::finding(finding)));
+            return;
+        }
+    }
+    settle(book::check_order(day_.book(), {order}), tr("Order %1 is ready").arg(text(held->order.key.number)));
+}
+
+void ArrivalsController::checkAll()
+{
+    std::vector<shop::OrderId> ids;
+    for (const ArrivedOrder& row : orders_.all()) {
+        if (!row.ready && !row.aside && row.problem.isEmpty()) ids.push_back({row.order});
+    }
+    if (!ids.empty())
+        settle(book::check_orders(day_.book(), ids), tr("%n orders are ready", nullptr, static_cast<int>(ids.size())));
+}
+
+void ArrivalsController::setAside(qlonglong order, const QString& reason, const QString& until)
+{
+    const shop::HeldOrder* held = day_.order({order});
+    if (held == nullptr) return;
+    settle(book::set_aside(day_.book(), {order}, utf8(reason), typed_date(until)),
+           tr("Order %1 set aside: %2").arg(text(held->order.key.number), reason));
+}
+
+void ArrivalsController::takeBack(qlonglong order)
+{
+    if (const shop::HeldOrder* held = day_.order({order})) {
+        settle(book::take_back(day_.book(), {order}), tr("Order %1 is back").arg(text(held->order.key.number)));
+    }
+}
+
+void ArrivalsController::callOff(qlonglong order)
+{
+    if (const shop::HeldOrder* held = day_.order({order})) {
+        settle(book::call_off(day_.book(), {order}), tr("Order %1 called off").arg(text(held->order.key.number)));
+    }
+}
+
+void ArrivalsController::join(qlonglong order)
+{
+    const shop::HeldOrder* held = day_.order({order});
+    if (held == nullptr || held->joined_to) return;
+    for (const shop::HeldOrder& other : day_.orders()) {
+        const bool open = other.state == shop::OrderState::arrived || other.state == shop::OrderState::checked;
+        if (!open || other.id == held->id || other.joined_to) continue;
+        if (shop::joining_key(other.order.to) != shop::joining_key(held->order.to)) continue;
+        settle(book::join_orders(day_.book(), held->id, other.id),
+               tr("%1 travels with %2").arg(text(held->order.key.number), text(other.order.key.number)));
+        return;
+    }
+}
+
+namespace {
+
+shop::Address typed_address(const QVariantMap& typed)
+{
+    const auto value = [&](const char* key) { return utf8(typed.value(QString::fromLatin1(key)).toString()); };
+    shop::Address to;
+    to.name = value("name");
+    if (const std::string street = value("street"); !street.empty()) to.street = {street};
+    to.postcode = value("postcode");
+    to.town = value("town");
+    to.country = utf8(typed.value(QStringLiteral("country")).toString().toUpper());
+    return to;
+}
+
+// Empty: it can be delivered to.
+QString fault_of(const shop::Address& to)
+{
+    using A = ArrivalsController;
+    if (to.name.empty()) return A::tr("the name is missing");
+    if (to.street.empty()) return A::tr("house and street are missing");
+    if (to.town.empty()) return A::tr("the town is missing");
+    if (to.country.size() != 2) return A::tr("the country is two letters, such as DE or NO");
+    if (!shop::postcode_ok(to.country, to.postcode)) {
+        return A::tr("“%1” is not a postcode of %2").arg(text(to.postcode), text(to.country));
+    }
+    return {};
+}
+
+} // namespace
+
+QString ArrivalsController::enterByHand(const QVariantMap& typed)
+{
+    shop::Order order;
+    order.to = typed_address(typed);
+    if (const QString fault = fault_of(order.to); !fault.isEmpty()) return fault;
+    order.date = day_.today();
+    order.key.shop = utf8(typed.value(QStringLiteral("shop")).toString());
+    order.key.number = utf8(typed.value(QStringLiteral("number")).toString());
+    if (order.key.shop.empty()) order.key.shop = tr("by hand").toStdString();
+    if (order.key.number.empty()) {
+        int next = 1;
+        const std::string prefix = "H" + to_text(day_.today()).substr(2, 2) + to_text(day_.today()).substr(5, 2) + "-";
+        const auto taken = [&](const std::string& number) {
+            return std::any_of(day_.orders().begin(), day_.orders().end(), [&](const auto& held) {
+                return held.order.key == shop::OrderKey{order.key.shop, number};
+            });
+        };
+        while (taken(prefix + std::to_string(next))) ++next;
+        order.key.number = prefix + std::to_string(next);
+    }
+    const QString lines = typed.value(QStringLiteral("lines")).toString();
+    for (const QString& part : lines.split(QLatin1Char(','), Qt::SkipEmptyParts)) {
+        const auto counted = intake::counted_codes(utf8(part), '.');
+        if (!counted || counted->size() != 1) return tr("“%1” is not a count and a code").arg(part.trimmed());
+        shop::OrderLine line;
+        line.good = {counted->front().code};
+        line.count = static_cast<int>(counted->front().thousandths / 1000);
+        const shop::Good* good = day_.cupboard().good(line.good);
+        if (good == nullptr) return tr("there is no good with the code %1").arg(text(line.good.text));
+        line.title = good->name;
+        line.price = good->price;
+        order.lines.push_back(std::move(line));
+    }
+    if (order.lines.empty()) return tr("nothing is ordered yet");
+    order.note = utf8(typed.value(QStringLiteral("note")).toString());
+    if (typed.value(QStringLiteral("gift")).toBool()) {
+        order.gift = shop::Gift{utf8(typed.value(QStringLiteral("giver")).toString()),
+                                utf8(typed.value(QStringLiteral("message")).toString())};
+    }
+    const auto entered = book::enter_order(day_.book(), order);
+    if (!entered) return words::refused(entered.error());
+    emit said(tr("Order %1 is in").arg(text(order.key.number)));
+    day_.moved();
+    look(entered->value);
+    return {};
+}
+
+QString ArrivalsController::mendAddress(qlonglong id, const QVariantMap& typed)
+{
+    const shop::HeldOrder* held = day_.order({id});
+    if (held == nullptr) return {};
+    shop::Order order = held->order;
+    const shop::Address mended = typed_address(typed);
+    if (const QString fault = fault_of(mended); !fault.isEmpty()) return fault;
+    order.to.name = mended.name;
+    order.to.street = mended.street;
+    order.to.postcode = mended.postcode;
+    order.to.town = mended.town;
+    order.to.country = mended.country;
+    const auto done = book::edit_order(day_.book(), {id}, order);
+    if (!done) return words::refused(done.error());
+    emit said(tr("Address of %1 mended").arg(text(order.key.number)));
+    day_.moved();
+    return {};
+}
+
+} // namespace stow::view

@@ -1,0 +1,440 @@
+#include "app/view/bench.h"
+
+#include "app/day_papers.h"
+#include "app/plan_day.h"
+#include "app/view/bench_scale.h"
+#include "app/view/collections.h"
+#include "app/view/parcel_looks.h"
+#include "app/view/text.h"
+#include "app/words/book.h"
+#include "app/words/format.h"
+#include "app/words/reasons.h"
+#include "core/book/ledger.h"
+#include "core/book/orders.h"
+#include "core/book/settings.h"
+#include "core/papers/drawing.h"
+#include "core/papers/payload.h"
+
+#include <algorithm>
+
+namespace stow::view {
+
+namespace {
+
+constexpr const char* remembered_parcel = "bench.parcel";
+
+bool at_the_bench(const shop::Parcel& parcel)
+{
+    return parcel.state == shop::ParcelState::picked || parcel.state == shop::ParcelState::packed;
+}
+
+// Sooner courier first, then by tray and number.
+std::vector<shop::Parcel> queue(const Day& day)
+{
+    std::vector<shop::Parcel> all;
+    for (const shop::Parcel& parcel : book::parcels(day.book())) {
+        if (at_the_bench(parcel)) all.push_back(parcel);
+    }
+    std::map<std::string, TimeOfDay> comes;
+    for (const Collection& c : collections(day)) {
+        if (c.at && *c.at >= day.time()) comes[c.carrier] = *c.at;
+    }
+    const auto when = [&](const shop::Parcel& parcel) {
+        const auto found = comes.find(parcel.carrier);
+        return found != comes.end() ? found->second : TimeOfDay(24 * 60);
+    };
+    std::stable_sort(all.begin(), all.end(), [&](const auto& a, const auto& b) {
+        return std::tuple(when(a), a.tray, a.number) < std::tuple(when(b), b.tray, b.number);
+    });
+    return all;
+}
+
+} // namespace
+
+BenchController::BenchController(Day& day, QObject* parent) : QObject(parent), day_(day)
+{
+    if (const auto kept = book::remembered(day_.book(), remembered_parcel)) id_ = text(*kept).toLongLong();
+}
+
+void BenchController::refresh()
+{
+    const auto all = queue(day_);
+    std::vector<WaitingParcel> rows;
+    for (const shop::Parcel& parcel : all) {
+        WaitingParcel row;
+        row.parcel = parcel.id.value;
+        row.number = text(parcel.number);
+        row.tray = text(parcel.tray);
+        if (const auto* held = order_of(day_, parcel.pieces)) row.buyer = text(held->order.to.name);
+        row.collection = text(parcel.carrier);
+        rows.push_back(std::move(row));
+    }
+    waiting_.show(std::move(rows));
+    can_hand_over_ = all.empty() && !book::parcels_in(day_.book(), shop::ParcelState::labelled).empty();
+    const bool still = std::any_of(all.begin(), all.end(), [&](const auto& p) { return p.id.value == id_; });
+    if (!still) id_ = all.empty() ? 0 : all.front().id.value;
+    show();
+}
+
+void BenchController::open(qlonglong parcel)
+{
+    const auto held = book::parcel(day_.book(), {parcel});
+    if (held && !at_the_bench(held->parcel)) {
+        emit said(tr("Parcel %1 is %2.").arg(text(held->parcel.number), words::state(held->parcel.state)));
+        return;
+    }
+    id_ = parcel;
+    reading_now_.reset();
+    scanned_ = 0;
+    copying_ = false;
+    book::remember(day_.book(), remembered_parcel, std::to_string(id_));
+    refresh();
+}
+
+void BenchController::show()
+{
+    held_ = id_ != 0 ? book::parcel(day_.book(), {id_}) : std::nullopt;
+    if (!held_) {
+        scene_ = {};
+        plan_steps_.clear();
+        steps_.show({});
+        emit changed();
+        return;
+    }
+    const shop::Parcel& parcel = held_->parcel;
+    const planning::ParcelPlan& plan = held_->plan;
+    const shop::HeldOrder* order = order_of(day_, plan.pieces);
+    parcel_ = tr("Parcel %1").arg(text(parcel.number));
+    whose_ = joined({parcel.tray.empty() ? QString() : tr("tray %1").arg(text(parcel.tray)),
+                     order != nullptr
+                         ? joined({text(order->order.to.name), text(order->order.to.town)}, QStringLiteral(", "))
+                         : QString(),
+                     order != nullptr ? text(order->order.to.country) : QString(),
+                     plan.parts > 1 ? tr("parcel %1 of %2").arg(plan.part).arg(plan.parts) : QString()});
+    const int total = static_cast<int>(waiting_.all().size());
+    count_ = total > 1 ? tr("%n more wait", nullptr, total - 1) : tr("the last one");
+
+    const papers::Arrangement arrangement = arrangement_of(day_, plan);
+    outer_ = joined({kind_name(arrangement.form.kind), text(plan.outer.text)}, QStringLiteral(" "));
+    proof_ = plan.proven_smallest ? tr("smallest that holds it, proven") : tr("smallest found");
+    outer_size_ = plan.cut_at
+                      ? tr("%1, cut to %2 inside").arg(words::size(arrangement.form.outer), words::length(*plan.cut_at))
+                      : words::size(arrangement.form.outer);
+    QStringList uses;
+    if (plan.filler && plan.filler_volume.units > 0) {
+        const shop::Supply* filler = day_.cupboard().supply(plan.filler->supply);
+        const QString grams =
+            filler != nullptr && filler->unit == shop::Unit::litre
+                ? QStringLiteral(" (%1)").arg(words::weight(weight_of(plan.filler_volume, filler->weight.mean)))
+                : QString();
+        uses +=
+            tr("Filler: %1 %2").arg(supply_name(day_, plan.filler->supply), words::litres(plan.filler_volume)) + grams;
+    } else {
+        uses += tr("No filler");
+    }
+    for (const planning::Used& used : plan.uses) {
+        const shop::Supply* supply = day_.cupboard().supply(used.supply);
+        if (supply == nullptr || supply->kind != shop::SupplyKind::wrap) continue;
+        uses += text(supply->name) + QLatin1Char(' ') + words::amount(used.amount, supply->unit);
+    }
+    if (plan.tape.units > 0) uses += tr("tape %1").arg(words::metres(plan.tape));
+    filler_ = joined(uses);
+    caution_ = cautions(day_, plan);
+    const book::Standing standing = book::parcel_standing(day_.book(), parcel);
+    note_ = standing.stops() ? tr("The order changed since it was planned: look at it in Find before it goes on")
+            : order != nullptr && !order->order.note.empty() ? tr("Note: %1").arg(text(order->order.note))
+                                                             : QString();
+    address_ = copying_ && order != nullptr ? address_of(order->order.to) : QString();
+
+    plan_steps_ = parcel_steps(day_, *held_);
+    const int last = static_cast<int>(plan_steps_.size()) - 1;
+    current_step_ = std::clamp(parcel.steps_done, 0, last);
+    std::vector<BenchStep> rows;
+    for (int i = 0; i <= last; ++i) {
+        const ParcelStep& step = plan_steps_[static_cast<std::size_t>(i)];
+        rows.push_back({step.mark, step.words, i < current_step_, i == current_step_});
+    }
+    steps_.show(std::move(rows));
+    const ParcelStep& now = plan_steps_[static_cast<std::size_t>(current_step_)];
+    do_now_ = now.now;
+    do_now_more_ = now.pieces > 1 && scanned_ > 0 ? tr("%1 of %2 scanned").arg(scanned_).arg(now.pieces) : now.more;
+    done_words_ = now.kind == ParcelStep::Kind::label ? tr("Stuck on") : tr("Done");
+    weighing_ = now.kind == ParcelStep::Kind::weigh;
+    highlight_ = now.highlight;
+
+    const std::vector<int> layers = papers::layers(arrangement.placements);
+    layers_ = layers.empty() ? 1 : *std::max_element(layers.begin(), layers.end());
+    layer_ = now.layer > 0 ? std::min(now.layer, layers_) : layers_;
+    scene_.arrangement = std::make_shared<const papers::Arrangement>(arrangement);
+    scene_.sentence = tr("Drawing of %1 with %2").arg(outer_, contents_of(day_, plan));
+    if (!reading_now_ && !parcel.weighings.empty()) reading_now_ = parcel.weighings.back().weight;
+    emit changed();
+    emit layerChanged();
+    showScale();
+}
+
+void BenchController::showScale()
+{
+    if (!held_) return;
+    const ScaleWords said = scale_words(day_, *held_, reading_now_);
+    reading_ = said.reading;
+    verdict_ = said.verdict;
+    verdict_more_ = said.more;
+    verdict_kind_ = said.kind;
+    service_ = said.service;
+    edge_ = said.edge;
+    edge_at_risk_ = said.edge_at_risk;
+    ruler_ = said.ruler;
+    emit scaleChanged();
+}
+
+void BenchController::setLayer(int layer)
+{
+    const int within = std::clamp(layer, 1, std::max(1, layers_));
+    if (within == layer_) return;
+    layer_ = within;
+    emit layerChanged();
+}
+
+QString BenchController::layerWords() const
+{
+    return tr("Layer %1 of %2").arg(layer_).arg(layers_);
+}
+
+const ParcelStep* BenchController::now() const
+{
+    return held_ && !plan_steps_.empty() ? &plan_steps_[static_cast<std::size_t>(current_step_)] : nullptr;
+}
+
+bool BenchController::settle(const book::Done& done)
+{
+    if (done) return true;
+    emit said(words::refused(done.error()));
+    return false;
+}
+
+// Steps ---------------------------------------------------------------------------------------------------------------
+
+void BenchController::done()
+{
+    const ParcelStep* step = now();
+    if (step == nullptr) return;
+    if (step->kind == ParcelStep::Kind::label) return stuckOn();
+    if (step->kind == ParcelStep::Kind::weigh) {
+        if (!reading_now_) {
+            emit said(tr("Type what the scale says (W), or press Y to go on without weighing."));
+            return;
+        }
+        if (verdict_kind_ >= 2) {
+            emit wrong(tr("Look into it"), joined({verdict_, verdict_more_}, QStringLiteral(". ")));
+            return;
+        }
+        if (!pack()) return;
+    }
+    advance();
+}
+
+void BenchController::advance()
+{
+    scanned_ = 0;
+    if (settle(book::bench_tick(day_.book(), {id_}, current_step_ + 1))) day_.moved();
+}
+
+void BenchController::back()
+{
+    scanned_ = 0;
+    if (held_ && current_step_ > 0 && settle(book::bench_tick(day_.book(), {id_}, current_step_ - 1))) day_.moved();
+}
+
+// Closed and weighed: what it used up leaves the rack, and the price of what it really weighs is kept.
+bool BenchController::pack()
+{
+    if (held_->parcel.state == shop::ParcelState::packed) return true;
+    if (const auto quote = quote_at(day_, *held_, reading_now_.value_or(held_->plan.weight.mean))) {
+        if (!settle(book::choose_service(day_.book(), {id_}, quote->carrier, quote->service, quote->price()->total)))
+            return false;
+    }
+    return settle(book::mark_packed(day_.book(), {id_}));
+}
+
+QString BenchController::weigh(const QString& typed)
+{
+    if (!held_) return {};
+    const auto weight = typed_weight(typed);
+    if (!weight) return tr("“%1” is not a weight in grams").arg(typed);
+    reading_now_ = weight;
+    if (!settle(book::weigh(day_.book(), {id_}, shop::WeighingStage::closed, *weight))) return {};
+    showScale();
+    if (verdict_kind_ == 1)
+        emit right();
+    else if (verdict_kind_ == 3)
+        emit wrong(tr("Look into it"), joined({verdict_, verdict_more_}, QStringLiteral(". ")));
+    day_.moved();
+    return {};
+}
+
+void BenchController::itIsRight()
+{
+    const ParcelStep* step = now();
+    if (step == nullptr) return;
+    if (reading_now_ && !settle(book::weigh(day_.book(), {id_}, shop::WeighingStage::closed, *reading_now_, true)))
+        return;
+    if (step->kind != ParcelStep::Kind::weigh) return;
+    if (pack()) advance();
+}
+
+void BenchController::stuckOn()
+{
+    const ParcelStep* step = now();
+    if (step == nullptr) return;
+    if (step->kind != ParcelStep::Kind::label) {
+        emit wrong(tr("Not yet"), tr("First: %1").arg(step->now));
+        return;
+    }
+    const QString number = text(held_->parcel.number);
+    if (!settle(book::mark_labelled(day_.book(), {id_}))) return;
+    copying_ = false;
+    reading_now_.reset();
+    id_ = 0;
+    emit right();
+    emit said(tr("Parcel %1 is labelled").arg(number));
+    day_.moved();
+    book::remember(day_.book(), remembered_parcel, std::to_string(id_));
+}
+
+void BenchController::labelMissing()
+{
+    if (!held_) return;
+    copying_ = !copying_;
+    show();
+}
+
+void BenchController::printAgain()
+{
+    if (!held_) return;
+    const auto file = write_paper(day_, PaperKind::labels, {{id_}}, paper_folder(day_), true);
+    emit said(file ? tr("The label lies in %1, marked as a reprint").arg(text(file->string()))
+                   : tr("The label could not be written into %1").arg(text(paper_folder(day_).string())));
+}
+
+void BenchController::later()
+{
+    const auto all = queue(day_);
+    const auto here = std::find_if(all.begin(), all.end(), [&](const auto& p) { return p.id.value == id_; });
+    if (here == all.end() || all.size() < 2) return;
+    const auto next = std::next(here) == all.end() ? all.begin() : std::next(here);
+    open(next->id.value);
+}
+
+// What goes wrong -----------------------------------------------------------------------------------------------------
+
+void BenchController::boxGone()
+{
+    if (!held_ || held_->parcel.state != shop::ParcelState::picked) return;
+    const shop::SupplyCode gone = held_->plan.outer;
+    if (!settle(book::count(day_.book(), gone, shop::Amount{}, tr("gone at the bench").toStdString()))) return;
+    day_.moved();
+    Run run({std::chrono::milliseconds(2000), 200'000});
+    const auto plan = repack(day_, {id_}, std::nullopt, run);
+    if (!plan) {
+        const auto* stuck = std::get_if<planning::StuckOrder>(&plan.error());
+        emit wrong(tr("No other outer"),
+                   stuck != nullptr ? words::stuck(*stuck) : words::refused(std::get<book::Refused>(plan.error())));
+        return;
+    }
+    scanned_ = 0;
+    emit said(tr("%1 is counted as gone. Take %2").arg(supply_name(day_, gone), supply_name(day_, plan->outer)));
+}
+
+QString BenchController::addSomething(const QString& code, int count)
+{
+    if (!held_) return {};
+    const shop::GoodCode good{utf8(code)};
+    if (day_.cupboard().good(good) == nullptr) return tr("there is no good with the code %1").arg(code);
+    if (count <= 0) return tr("how many must be above zero");
+    const shop::HeldOrder* held = order_of(day_, held_->plan.pieces);
+    if (held == nullptr || held_->parcel.state != shop::ParcelState::picked) return tr("this parcel is closed already");
+
+    shop::Order order = held->order;
+    shop::OrderLine line;
+    line.good = good;
+    line.title = day_.cupboard().good(good)->name;
+    line.count = count;
+    order.lines.push_back(line);
+    const shop::OrderId order_id = held->id;
+    const auto line_index = static_cast<int>(order.lines.size()) - 1;
+    if (const auto edited = book::edit_order(day_.book(), order_id, order); !edited)
+        return words::refused(edited.error());
+    day_.moved();
+
+    std::vector<shop::Piece> pieces = held_->plan.pieces;
+    pieces.push_back({order_id, line_index, good, count});
+    PlanInput input = gather(day_, planning::Preference::smallest);
+    Run run({std::chrono::milliseconds(2000), 400'000});
+    auto plan = planning::plan_parcel(day_.cupboard(), orders_of(day_, pieces), pieces, day_.rate_sheets(), input.wish,
+                                      std::nullopt, run);
+    if (!plan) {
+        undo_last();
+        return tr("it cannot go in: %1").arg(words::stuck(plan.error()));
+    }
+    plan->part = held_->plan.part;
+    plan->parts = held_->plan.parts;
+    const auto replanned = book::replan(day_.book(), {id_}, *plan);
+    const auto accepted = replanned ? book::accept_changes(day_.book(), {id_}) : replanned;
+    if (!accepted) {
+        undo_last();
+        return words::refused(accepted.error());
+    }
+    scanned_ = 0;
+    day_.moved();
+    emit said(tr("%1 × %2 added: now %3").arg(count).arg(good_name(day_, good), supply_name(day_, plan->outer)));
+    return {};
+}
+
+void BenchController::undo_last()
+{
+    if (const auto last = book::last_undoable(day_.book())) {
+        if (book::undo(day_.book(), last->id)) day_.moved();
+    }
+}
+
+bool BenchController::scan(const QString& code)
+{
+    const ParcelStep* step = now();
+    if (step == nullptr) return false;
+    if (const auto ours = papers::parse_payload(utf8(code))) {
+        const bool same = ours->kind == papers::Payload::Kind::parcel && ours->number == held_->parcel.number;
+        if (step->kind != ParcelStep::Kind::label) return same;
+        if (same) {
+            stuckOn();
+        } else {
+            emit wrong(
+                tr("Wrong label"),
+                tr("This label is of %1. On the scale stands %2.").arg(text(ours->number), text(held_->parcel.number)));
+        }
+        return true;
+    }
+    const auto is_scanned = [&](const shop::GoodCode& good) {
+        const shop::Good* known = day_.cupboard().good(good);
+        return !good.empty() &&
+               (good.text == utf8(code) || (known != nullptr && !known->gtin.empty() && known->gtin == utf8(code)));
+    };
+    if (step->kind == ParcelStep::Kind::put_in && is_scanned(step->good)) {
+        emit right();
+        if (++scanned_ >= step->pieces)
+            advance();
+        else
+            show();
+        return true;
+    }
+    for (std::size_t i = 0; i < plan_steps_.size(); ++i) {
+        if (!is_scanned(plan_steps_[i].good)) continue;
+        const bool before = static_cast<int>(i) < current_step_;
+        emit wrong(before ? tr("That is in already") : tr("Not yet"), tr("Now: %1").arg(step->now));
+        return false;
+    }
+    emit wrong(tr("Not in this parcel"), tr("%1 is not ordered here.").arg(code));
+    return false;
+}
+
+} // namespace stow::view

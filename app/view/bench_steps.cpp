@@ -1,0 +1,137 @@
+#include "app/view/bench_steps.h"
+
+#include "app/view/text.h"
+#include "app/words/format.h"
+#include "core/papers/bench_card.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace stow::view {
+
+namespace {
+
+struct Say {
+    Q_DECLARE_TR_FUNCTIONS(Bench)
+};
+
+ParcelStep make_up(const planning::ParcelPlan& plan, const papers::BenchCard& card)
+{
+    ParcelStep step;
+    step.kind = ParcelStep::Kind::make_up;
+    const QString outer = text(card.outer_name);
+    step.words = Say::tr("Take %1").arg(outer);
+    switch (card.arrangement.form.kind) {
+    case OuterKind::carton:
+        step.now = Say::tr("Make up %1, tape its base").arg(outer);
+        if (plan.cut_at) step.more = Say::tr("score it and cut it down to %1 inside").arg(words::length(*plan.cut_at));
+        break;
+    case OuterKind::gift_box: step.now = Say::tr("Make up %1").arg(outer); break;
+    case OuterKind::tube: step.now = Say::tr("Take %1, close one end").arg(outer); break;
+    default: step.now = Say::tr("Take %1").arg(outer); break;
+    }
+    return step;
+}
+
+// The good behind a step of the card: by the number of its first placement.
+const planning::PackedItem* item_of(const planning::ParcelPlan& plan, const papers::BenchCard& card, int number)
+{
+    const std::vector<int> numbers = papers::numbers(card.arrangement.placements);
+    const auto at = std::find(numbers.begin(), numbers.end(), number);
+    if (at == numbers.end()) return nullptr;
+    const auto& placement = card.arrangement.placements[static_cast<std::size_t>(at - numbers.begin())];
+    const auto found =
+        std::find_if(plan.items.begin(), plan.items.end(), [&](const auto& item) { return item.id == placement.item; });
+    return found != plan.items.end() ? &*found : nullptr;
+}
+
+ParcelStep put_in(const planning::ParcelPlan& plan, const papers::BenchCard& card, const papers::BenchCard::Step& from)
+{
+    ParcelStep step;
+    step.kind = ParcelStep::Kind::put_in;
+    const int count = from.count;
+    const QString name = text(from.name);
+    QStringList numbers;
+    for (const int number : from.numbers) numbers += QString::number(number);
+    step.mark = numbers.isEmpty()     ? QString()
+                : numbers.size() <= 2 ? numbers.join(QLatin1Char('+'))
+                                      : numbers.front() + QStringLiteral("–") + numbers.back();
+    step.words = count == 1 ? name : QStringLiteral("%1 × %2").arg(count).arg(name);
+    step.now = count == 1 ? Say::tr("Put in: %1").arg(name) : Say::tr("Put in %1: %2").arg(count).arg(name);
+    QStringList content;
+    for (const std::string& inside : from.content) content += text(inside);
+    const planning::PackedItem* item = from.numbers.empty() ? nullptr : item_of(plan, card, from.numbers.front());
+    step.more =
+        joined({text(from.wrapping), item != nullptr && item->fragile ? Say::tr("fragile") : QString(),
+                from.rolled ? Say::tr("rolled") : QString(), from.folded ? Say::tr("folded") : QString(),
+                from.under_cushion ? Say::tr("flat, under the cushion of the floor") : QString(),
+                from.personal_text.empty() ? QString() : Say::tr("“%1”").arg(text(from.personal_text)),
+                content.isEmpty() ? QString() : Say::tr("in it: %1").arg(content.join(QStringLiteral(", "))),
+                numbers.size() > 1 ? Say::tr("numbers %1 on the drawing").arg(numbers.join(QStringLiteral(", ")))
+                                   : QString()});
+    step.highlight = from.numbers.empty() ? 0 : from.numbers.front();
+    const std::vector<int> layers = papers::layers(card.arrangement.placements);
+    const std::vector<int> places = papers::numbers(card.arrangement.placements);
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        if (std::find(from.numbers.begin(), from.numbers.end(), places[i]) != from.numbers.end()) {
+            step.layer = std::max(step.layer, layers[i]);
+        }
+    }
+    if (item != nullptr && item->kind == planning::PackedItem::Kind::good) {
+        step.good = item->good;
+        step.pieces = count;
+    }
+    return step;
+}
+
+} // namespace
+
+std::vector<ParcelStep> parcel_steps(const Day& day, const book::HeldParcel& held)
+{
+    const planning::ParcelPlan& plan = held.plan;
+    const auto card = papers::bench_card(held.parcel, plan, orders_of(day, plan.pieces), day.cupboard());
+    std::vector<ParcelStep> steps{make_up(plan, card)};
+    for (const auto& from : card.steps) steps.push_back(put_in(plan, card, from));
+    const auto add = [&](ParcelStep::Kind kind, const QString& words, const QString& now, const QString& more) {
+        ParcelStep step;
+        step.kind = kind;
+        step.words = words;
+        step.now = now;
+        step.more = more;
+        steps.push_back(step);
+    };
+    if (plan.filler && plan.filler_volume.units > 0) {
+        const QString filler = supply_name(day, plan.filler->supply);
+        add(ParcelStep::Kind::fill, Say::tr("Fill: %1, %2").arg(filler, words::litres(plan.filler_volume)),
+            Say::tr("Fill with %1").arg(filler),
+            Say::tr("%1, until it stands just proud").arg(words::litres(plan.filler_volume)));
+    }
+    const bool taped = plan.tape.units > 0;
+    add(ParcelStep::Kind::close, taped ? Say::tr("Close it, tape it") : Say::tr("Close it"),
+        taped ? Say::tr("Close it and tape it") : Say::tr("Close it"),
+        taped ? Say::tr("%1 of tape: middle and both edges").arg(words::metres(plan.tape)) : QString());
+    add(ParcelStep::Kind::weigh, Say::tr("Weigh it"), Say::tr("Put it on the scale"),
+        Say::tr("type what the scale says and press Enter"));
+    add(ParcelStep::Kind::label, Say::tr("Stick the label on"),
+        Say::tr("Stick label %1 on").arg(text(held.parcel.number)), Say::tr("then scan it, or press Space"));
+    for (std::size_t i = 0; i < steps.size(); ++i) {
+        if (steps[i].mark.isEmpty()) steps[i].mark = QStringLiteral("·");
+    }
+    return steps;
+}
+
+QString cautions(const Day& day, const planning::ParcelPlan& plan)
+{
+    QStringList said;
+    const auto holds = [&](const char* what) {
+        return std::find(plan.holds.begin(), plan.holds.end(), what) != plan.holds.end();
+    };
+    if (plan.weight.mean >= day.cupboard().house.heavy) said += Say::tr("heavy: two hands, or a trolley");
+    if (holds("flammable")) said += Say::tr("flammable: ask the carrier, its rules decide");
+    if (holds("glass")) said += Say::tr("glass: look at each piece before it goes in");
+    if (holds("liquid")) said += Say::tr("liquid: caps tight, standing up");
+    return said.join(QStringLiteral(" · "));
+}
+
+} // namespace stow::view

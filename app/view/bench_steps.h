@@ -1,0 +1,30 @@
+// What is done with one parcel at the bench, from making up the outer to the label on it.
+#pragma once
+
+#include "app/day.h"
+#include "core/book/parcels.h"
+
+#include <QString>
+
+#include <vector>
+
+namespace stow::view {
+
+struct ParcelStep {
+    enum class Kind { make_up, put_in, fill, close, weigh, label } kind = Kind::make_up;
+    QString mark;  // number on the drawing, or of the step
+    QString words; // in the list
+    QString now;   // large
+    QString more;
+    int highlight = 0;   // number on the drawing
+    int layer = 0;       // drawn up to this one; 0: all
+    shop::GoodCode good; // of put_in, for the scanner
+    int pieces = 0;
+};
+
+std::vector<ParcelStep> parcel_steps(const Day& day, const book::HeldParcel& held);
+
+// What the tool warns of with this parcel; empty: nothing.
+QString cautions(const Day& day, const planning::ParcelPlan& plan);
+
+} // namespace stow::view

@@ -1,0 +1,206 @@
+#include "app/view/cupboard.h"
+#include "app/view/text.h"
+#include "app/words/book.h"
+#include "app/words/format.h"
+#include "core/book/cupboard.h"
+
+namespace stow::view {
+
+namespace {
+
+using H = HouseController;
+
+QString number(double value)
+{
+    return QLocale().toString(value, 'g', 8);
+}
+
+// Every setting: how it is shown, and how what is typed is kept. False: not understood.
+struct Setting {
+    const char* key;
+    QString name, unit, more;
+    QString (*shown)(const shop::House&);
+    bool (*keep)(shop::House&, const QString&);
+};
+
+template <auto Member>
+bool keep_whole(shop::House& house, const QString& typed, int least, int most)
+{
+    bool whole = false;
+    const int value = typed.trimmed().toInt(&whole);
+    if (!whole || value < least || value > most) return false;
+    house.*Member = value;
+    return true;
+}
+
+template <auto Member>
+bool keep_length(shop::House& house, const QString& typed)
+{
+    if (typed.trimmed() == QLatin1String("0")) {
+        house.*Member = Length{};
+        return true;
+    }
+    const auto length = typed_length(typed);
+    if (length) house.*Member = *length;
+    return length.has_value();
+}
+
+std::vector<Setting> settings()
+{
+    using shop::House;
+    return {
+        {"name",
+         H::tr("Name of the workshop"),
+         {},
+         H::tr("sender on labels and lists"),
+         [](const House& h) { return text(h.address.name); },
+         [](House& h, const QString& t) {
+             h.address.name = utf8(t);
+             return !h.address.name.empty();
+         }},
+        {"street",
+         H::tr("House and street"),
+         {},
+         {},
+         [](const House& h) { return h.address.street.empty() ? QString() : text(h.address.street.front()); },
+         [](House& h, const QString& t) {
+             h.address.street = {utf8(t)};
+             return true;
+         }},
+        {"postcode",
+         H::tr("Postcode"),
+         {},
+         {},
+         [](const House& h) { return text(h.address.postcode); },
+         [](House& h, const QString& t) {
+             h.address.postcode = utf8(t);
+             return true;
+         }},
+        {"town",
+         H::tr("Town"),
+         {},
+         {},
+         [](const House& h) { return text(h.address.town); },
+         [](House& h, const QString& t) {
+             h.address.town = utf8(t);
+             return true;
+         }},
+        {"country",
+         H::tr("Country"),
+         {},
+         H::tr("two letters, such as DE or NO"),
+         [](const House& h) { return text(h.address.country); },
+         [](House& h, const QString& t) {
+             h.address.country = utf8(t.toUpper());
+             return h.address.country.size() == 2;
+         }},
+        {"contact",
+         H::tr("Contact"),
+         {},
+         H::tr("telephone or e-mail, on slips"),
+         [](const House& h) { return text(h.contact); },
+         [](House& h, const QString& t) {
+             h.contact = utf8(t);
+             return true;
+         }},
+        {"currency",
+         H::tr("Currency"),
+         {},
+         H::tr("three letters, such as EUR"),
+         [](const House& h) { return text(h.currency.code()); },
+         [](House& h, const QString& t) {
+             const auto currency = Currency::from(utf8(t.toUpper()));
+             if (currency) h.currency = *currency;
+             return currency.has_value();
+         }},
+        {"trays",
+         H::tr("Picking trays"),
+         {},
+         H::tr("one an order in a round"),
+         [](const House& h) { return QString::number(h.trays); },
+         [](House& h, const QString& t) { return keep_whole<&House::trays>(h, t, 1, 99); }},
+        {"ease", H::tr("Ease for hands"), H::tr("mm"), H::tr("kept free in every outer"),
+         [](const House& h) { return number(in_mm(h.ease)); },
+         [](House& h, const QString& t) { return keep_length<&House::ease>(h, t); }},
+        {"lining", H::tr("Lining"), H::tr("mm"), H::tr("least kept free along the walls"),
+         [](const House& h) { return number(in_mm(h.lining)); },
+         [](House& h, const QString& t) { return keep_length<&House::lining>(h, t); }},
+        {"bulge", H::tr("Bulge when closed"), H::tr("mm"), H::tr("added before the carrier's limits are checked"),
+         [](const House& h) { return number(in_mm(h.bulge)); },
+         [](House& h, const QString& t) { return keep_length<&House::bulge>(h, t); }},
+        {"overfill", H::tr("Filler over the empty space"), H::tr("%"), H::tr("filler settles"),
+         [](const House& h) { return QString::number(h.overfill_percent); },
+         [](House& h, const QString& t) { return keep_whole<&House::overfill_percent>(h, t, 0, 100); }},
+        {"heavy", H::tr("Heavy from"), H::tr("g"), H::tr("the bench warns from here"),
+         [](const House& h) { return number(in_grams(h.heavy)); },
+         [](House& h, const QString& t) {
+             const auto weight = typed_weight(t);
+             if (weight) h.heavy = *weight;
+             return weight.has_value();
+         }},
+        {"scale", H::tr("Step of the scale"), H::tr("g"), H::tr("what it shows in"),
+         [](const House& h) { return number(in_grams(h.scale_step)); },
+         [](House& h, const QString& t) {
+             const auto weight = typed_weight(t);
+             if (weight) h.scale_step = *weight;
+             return weight.has_value();
+         }},
+        {"batch", H::tr("Batches differ by"), H::tr("%"), H::tr("a whole batch a little heavier or lighter"),
+         [](const House& h) { return QString::number(h.batch_percent); },
+         [](House& h, const QString& t) { return keep_whole<&House::batch_percent>(h, t, 0, 50); }},
+        {"humidity", H::tr("Board and paper differ by"), H::tr("%"), H::tr("with the damp"),
+         [](const House& h) { return QString::number(h.humidity_percent); },
+         [](House& h, const QString& t) { return keep_whole<&House::humidity_percent>(h, t, 0, 50); }},
+    };
+}
+
+} // namespace
+
+HouseController::HouseController(Day& day, QObject* parent) : QObject(parent), day_(day) {}
+
+void HouseController::refresh()
+{
+    std::vector<HouseField> rows;
+    for (const Setting& setting : settings()) {
+        rows.push_back({QString::fromLatin1(setting.key), setting.name, setting.shown(day_.cupboard().house),
+                        setting.unit, setting.more});
+    }
+    if (rows.size() == fields_.all().size()) { // in place, so that the focus stays
+        for (std::size_t i = 0; i < rows.size(); ++i) {
+            if (rows[i].value != fields_.all()[i].value) fields_.change(i, rows[i]);
+        }
+        return;
+    }
+    fields_.show(std::move(rows));
+}
+
+QString HouseController::set(const QString& key, const QString& typed)
+{
+    for (const Setting& setting : settings()) {
+        if (key != QLatin1String(setting.key)) continue;
+        shop::House house = day_.cupboard().house;
+        if (!setting.keep(house, typed)) return tr("“%1” will not do").arg(typed);
+        if (house == day_.cupboard().house) return {};
+        if (const auto done = book::put_house(day_.book(), house); !done) return words::refused(done.error());
+        emit said(tr("%1: %2").arg(setting.name, typed));
+        day_.moved();
+        return {};
+    }
+    return {};
+}
+
+CupboardController::CupboardController(Day& day, QObject* parent)
+    : QObject(parent), goods_(day), supplies_(day), rates_(day), records_(day), house_(day)
+{
+}
+
+void CupboardController::refresh()
+{
+    goods_.refresh();
+    supplies_.refresh();
+    rates_.refresh();
+    records_.refresh();
+    house_.refresh();
+}
+
+} // namespace stow::view

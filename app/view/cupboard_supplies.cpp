@@ -1,0 +1,188 @@
+#include "app/take_in.h"
+#include "app/view/cupboard.h"
+#include "app/view/taken_words.h"
+#include "app/view/text.h"
+#include "app/words/book.h"
+#include "app/words/format.h"
+#include "core/book/ledger.h"
+#include "core/supplies/stock.h"
+
+#include <QDateTime>
+
+#include <algorithm>
+
+namespace stow::view {
+
+namespace {
+
+constexpr int days_looked_back = 28;
+
+QString kind_word(shop::SupplyKind kind)
+{
+    using K = shop::SupplyKind;
+    using S = SuppliesController;
+    switch (kind) {
+    case K::outer: return S::tr("outer");
+    case K::wrap: return S::tr("wrap");
+    case K::filler: return S::tr("filler");
+    case K::tape: return S::tr("tape");
+    case K::label: return S::tr("label");
+    case K::insert: return S::tr("insert");
+    case K::ribbon: return S::tr("ribbon");
+    case K::paper: return S::tr("paper");
+    }
+    return {};
+}
+
+QString movement_word(book::MovementKind kind)
+{
+    using K = book::MovementKind;
+    using S = SuppliesController;
+    switch (kind) {
+    case K::start: return S::tr("on hand at the start");
+    case K::received: return S::tr("received");
+    case K::made: return S::tr("made");
+    case K::used: return S::tr("used in packing");
+    case K::sold: return S::tr("sold");
+    case K::counted: return S::tr("counted");
+    case K::spoilt: return S::tr("spoilt");
+    case K::missing: return S::tr("not there");
+    case K::returned: return S::tr("came back");
+    }
+    return {};
+}
+
+shop::Amount used_lately(const std::vector<book::Movement>& movements, Instant now)
+{
+    shop::Amount used;
+    for (const book::Movement& m : movements) {
+        if (m.kind == book::MovementKind::used && m.at >= now - std::chrono::days(days_looked_back))
+            used = used - m.amount;
+    }
+    return used;
+}
+
+} // namespace
+
+SuppliesController::SuppliesController(Day& day, QObject* parent) : QObject(parent), day_(day) {}
+
+void SuppliesController::refresh()
+{
+    std::map<std::string, std::vector<book::Movement>> by_code;
+    for (book::Movement& m : book::movements(day_.book())) {
+        if (m.ledger == book::Ledger::supplies) by_code[m.code].push_back(std::move(m));
+    }
+    const auto& cupboard = day_.cupboard();
+    std::map<shop::SupplyCode, supplies::ReorderLine> reorder;
+    for (const auto& list :
+         supplies::reorder_list(cupboard.supplies, cupboard.on_hand, book::supplies_reserved(day_.book()))) {
+        for (const auto& line : list.lines) reorder[line.supply] = line;
+    }
+    std::vector<SupplyRow> rows;
+    for (const auto& [code, supply] : cupboard.supplies) {
+        SupplyRow row;
+        row.code = text(code.text);
+        row.name = text(supply.name);
+        row.kind = supply.form ? kind_name(supply.form->kind) : kind_word(supply.kind);
+        if (supply.form)
+            row.size = words::size(supply.form->outer);
+        else if (supply.sheet)
+            row.size = words::size({supply.sheet->length, supply.sheet->width, supply.sheet->thickness});
+        const auto found = cupboard.on_hand.find(code);
+        const shop::Amount on_hand = found != cupboard.on_hand.end() ? found->second : shop::Amount{};
+        row.on_hand = words::amount(on_hand, supply.unit);
+        if (const auto cover = supplies::days_of_cover(on_hand, used_lately(by_code[code.text], day_.book().now()),
+                                                       days_looked_back)) {
+            row.cover = tr("lasts %n days", nullptr, *cover);
+        }
+        row.cost = words::money(supply.cost);
+        row.supplier = text(supply.supplier);
+        if (const auto line = reorder.find(code); line != reorder.end()) {
+            row.warning = tr("reorder %1 from %2").arg(words::amount(line->second.to_order, supply.unit), row.supplier);
+        }
+        rows.push_back(std::move(row));
+    }
+    std::stable_sort(rows.begin(), rows.end(),
+                     [](const auto& a, const auto& b) { return a.warning.isEmpty() < b.warning.isEmpty(); });
+    headline_ = reorder.empty() ? tr("%n supplies, enough of all", nullptr, static_cast<int>(rows.size()))
+                                : tr("%n supplies to reorder", nullptr, static_cast<int>(reorder.size()));
+    rows_.show(std::move(rows));
+    if (!looked_at_.empty()) show_detail();
+    emit changed();
+}
+
+void SuppliesController::look(int index)
+{
+    const SupplyRow* row = rows_.shown(index);
+    looked_at_ = {row != nullptr ? utf8(row->code) : std::string()};
+    show_detail();
+}
+
+void SuppliesController::show_detail()
+{
+    const shop::Supply* supply = day_.cupboard().supply(looked_at_);
+    detail_.clear();
+    std::vector<LedgerRow> ledger;
+    if (supply != nullptr) {
+        const auto found = day_.cupboard().on_hand.find(supply->code);
+        const shop::Amount on_hand = found != day_.cupboard().on_hand.end() ? found->second : shop::Amount{};
+        QStringList facts{
+            joined({text(supply->code.text), supply->form ? kind_name(supply->form->kind) : kind_word(supply->kind)})};
+        if (supply->form) {
+            facts +=
+                tr("inside %1, outside %2").arg(words::size(supply->form->inner), words::size(supply->form->outer));
+        }
+        facts += joined({tr("weighs %1").arg(words::weight(supply->weight.mean)),
+                         tr("costs %1").arg(words::money_with_currency(supply->cost)), text(supply->supplier),
+                         supply->lead_days > 0 ? tr("comes in %n days", nullptr, supply->lead_days) : QString(),
+                         tr("reorder at %1").arg(words::amount(supply->reorder_at, supply->unit))});
+        detail_ = {{QStringLiteral("code"), text(supply->code.text)},
+                   {QStringLiteral("name"), text(supply->name)},
+                   {QStringLiteral("facts"), facts.join(QLatin1Char('\n'))},
+                   {QStringLiteral("unit"),
+                    supply->unit == shop::Unit::piece ? tr("pieces") : text(shop::name_of(supply->unit))},
+                   {QStringLiteral("onHand"), tr("%1 there").arg(words::amount(on_hand, supply->unit))}};
+        auto movements = book::movements_of(day_.book(), supply->code);
+        std::reverse(movements.begin(), movements.end());
+        constexpr std::size_t most = 50;
+        if (movements.size() > most) movements.resize(most);
+        for (const book::Movement& m : movements) {
+            const auto at = QDateTime::fromSecsSinceEpoch(m.at.time_since_epoch().count());
+            const QString sign = m.amount.thousandths > 0 ? QStringLiteral("+") : QString();
+            ledger.push_back({QLocale().toString(at, QLocale::ShortFormat),
+                              joined({movement_word(m.kind), text(m.reason)}, QStringLiteral(": ")),
+                              sign + words::amount(m.amount, supply->unit)});
+        }
+    }
+    ledger_.show(std::move(ledger));
+    emit detailChanged();
+}
+
+QString SuppliesController::count(const QString& code, const QString& typed)
+{
+    const auto amount = typed_amount(typed);
+    if (!amount) return tr("“%1” is not a number").arg(typed);
+    const auto done = book::count(day_.book(), shop::SupplyCode{utf8(code)}, *amount, tr("counted").toStdString());
+    if (!done) return words::refused(done.error());
+    emit said(tr("%1 counted: %2").arg(code, typed));
+    day_.moved();
+    return {};
+}
+
+QString SuppliesController::receive(const QString& code, const QString& typed)
+{
+    const auto amount = typed_amount(typed);
+    if (!amount || amount->thousandths == 0) return tr("“%1” is not a number above zero").arg(typed);
+    const auto done = book::receive(day_.book(), {utf8(code)}, *amount);
+    if (!done) return words::refused(done.error());
+    emit said(tr("%1 of %2 received").arg(typed, code));
+    day_.moved();
+    return {};
+}
+
+void SuppliesController::takeIn(const QUrl& file)
+{
+    emit said(taken_words(take_in(day_, TakeInKind::supplies, file.toLocalFile().toStdString())));
+}
+
+} // namespace stow::view

@@ -1,0 +1,76 @@
+#include "app/view/day_line.h"
+
+#include "app/view/collections.h"
+#include "app/view/desk.h"
+#include "app/view/text.h"
+#include "core/book/orders.h"
+#include "core/book/parcels.h"
+
+#include <set>
+
+namespace stow::view {
+
+DayLine::DayLine(Day& day, QObject* parent) : QObject(parent), day_(day) {}
+
+void DayLine::refresh()
+{
+    using shop::ParcelState;
+    std::set<shop::OrderId> arrivals, plan, pick, bench, hand_over, gone;
+    std::set<std::string> waiting_for; // carriers that parcels still wait for
+    for (const shop::HeldOrder& held : day_.orders()) {
+        if (held.state == shop::OrderState::arrived) arrivals.insert(held.id);
+    }
+    for (const shop::HeldOrder& held : book::orders_to_plan(day_.book())) plan.insert(held.id);
+    std::set<shop::ListId> today;
+    for (const book::HandOverList& list : book::hand_over_lists(day_.book())) {
+        if (list.day == day_.today()) today.insert(list.id);
+    }
+    for (const shop::Parcel& parcel : book::parcels(day_.book())) {
+        std::set<shop::OrderId>* step = nullptr;
+        switch (parcel.state) {
+        case ParcelState::planned: step = parcel.tray.empty() ? &plan : &pick; break;
+        case ParcelState::picked:
+        case ParcelState::packed: step = &bench; break;
+        case ParcelState::labelled: step = &hand_over; break;
+        case ParcelState::handed_over:
+            if (parcel.handed_over_on && today.contains(*parcel.handed_over_on)) step = &gone;
+            break;
+        case ParcelState::came_back: break;
+        }
+        if (step == nullptr) continue;
+        if (step != &gone) waiting_for.insert(parcel.carrier);
+        for (const shop::Piece& piece : parcel.pieces) step->insert(piece.order);
+    }
+
+    const auto count = [](const std::set<shop::OrderId>& orders) { return static_cast<int>(orders.size()); };
+    using Place = Desk::Place;
+    const auto step = [&](const QString& name, const char* key, const std::set<shop::OrderId>& orders, Place place) {
+        return DayStep{name, QString::fromLatin1(key), count(orders), static_cast<int>(place)};
+    };
+    steps_.show({step(tr("Arrivals"), "F1", arrivals, Place::Arrivals), step(tr("Plan"), "F2", plan, Place::Plan),
+                 step(tr("Pick"), "F3", pick, Place::Pick), step(tr("Bench"), "F4", bench, Place::Bench),
+                 step(tr("Hand-over"), "F5", hand_over, Place::HandOver)});
+    std::set<shop::OrderId> all;
+    for (const auto* part : {&arrivals, &plan, &pick, &bench, &hand_over, &gone})
+        all.insert(part->begin(), part->end());
+    progress_ = all.empty() ? tr("no orders today") : tr("%1 of %2 on their way").arg(count(gone)).arg(count(all));
+    emptied_ = all.empty() ? 0.0 : static_cast<double>(gone.size()) / static_cast<double>(all.size());
+
+    collection_.clear();
+    left_.clear();
+    pressing_ = false;
+    std::optional<Collection> next;
+    for (const Collection& c : collections(day_)) {
+        if (!c.at || *c.at < day_.time()) continue;
+        const bool wanted = waiting_for.empty() || waiting_for.contains(c.carrier);
+        if (wanted && (!next || *c.at < *next->at)) next = c;
+    }
+    if (next) {
+        collection_ = tr("%1 collects %2").arg(text(next->carrier), text(to_text(*next->at)));
+        left_ = minutes_left(day_.time(), *next->at);
+        pressing_ = *next->at - day_.time() < std::chrono::minutes(60);
+    }
+    emit changed();
+}
+
+} // namespace stow::view

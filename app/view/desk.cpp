@@ -1,0 +1,154 @@
+#include "app/view/desk.h"
+
+#include "app/day.h"
+#include "app/view/text.h"
+#include "app/words/book.h"
+#include "core/book/orders.h"
+#include "core/book/parcels.h"
+#include "core/book/settings.h"
+#include "core/papers/payload.h"
+
+namespace stow::view {
+
+namespace {
+constexpr const char* remembered_place = "screen.place";
+constexpr const char* remembered_dark = "screen.dark";
+} // namespace
+
+Desk::Desk(Day& day, QObject* parent)
+    : QObject(parent), day_(day), day_line_(day), arrivals_(day), plan_(day), pick_(day), bench_(day), hand_over_(day),
+      cupboard_(day), find_(day)
+{
+    connect(&day_, &Day::changed, this, &Desk::refresh);
+    const auto hears = [this](auto& controller) {
+        connect(&controller, &std::remove_reference_t<decltype(controller)>::said, this, &Desk::say);
+    };
+    hears(arrivals_);
+    hears(plan_);
+    hears(pick_);
+    hears(bench_);
+    hears(hand_over_);
+    hears(*cupboard_.goods());
+    hears(*cupboard_.supplies());
+    hears(*cupboard_.rates());
+    hears(*cupboard_.house());
+    connect(&pick_, &PickController::wrong, this, &Desk::stop);
+    connect(&bench_, &BenchController::wrong, this, &Desk::stop);
+    connect(&pick_, &PickController::right, this, &Desk::right);
+    connect(&bench_, &BenchController::right, this, &Desk::right);
+    connect(&plan_, &PlanController::readyToPick, this, [this] {
+        if (pick_.empty()) pick_.startRound();
+        setPlace(Place::Pick);
+    });
+    clock_.setInterval(20'000); // minutes left
+    connect(&clock_, &QTimer::timeout, this, [this] {
+        day_line_.refresh();
+        hand_over_.refresh();
+    });
+    clock_.start();
+
+    dark_ = book::remembered(day_.book(), remembered_dark) == "yes";
+    if (const auto place = book::remembered(day_.book(), remembered_place)) {
+        bool known = false;
+        const int value = text(*place).toInt(&known);
+        if (known && value >= 0 && value <= static_cast<int>(Place::Cupboard)) place_ = static_cast<Place>(value);
+    }
+    refresh();
+}
+
+void Desk::setPlace(Place place)
+{
+    if (place == place_) return;
+    place_ = place;
+    book::remember(day_.book(), remembered_place, std::to_string(static_cast<int>(place)));
+    emit placeChanged();
+}
+
+void Desk::setDark(bool dark)
+{
+    if (dark == dark_) return;
+    dark_ = dark;
+    book::remember(day_.book(), remembered_dark, dark ? "yes" : "no");
+    emit darkChanged();
+}
+
+void Desk::refresh()
+{
+    day_line_.refresh();
+    arrivals_.refresh();
+    plan_.refresh();
+    pick_.refresh();
+    bench_.refresh();
+    hand_over_.refresh();
+    cupboard_.refresh();
+    const auto last = book::last_undoable(day_.book());
+    undo_words_ = last ? tr("Undo: %1").arg(words::step(*last)) : QString();
+    emit noticeChanged();
+}
+
+void Desk::undo()
+{
+    const auto last = book::last_undoable(day_.book());
+    if (!last) return say(tr("There is nothing to undo."));
+    const QString what = words::step(*last);
+    if (const auto done = book::undo(day_.book(), last->id); !done) return say(words::refused(done.error()));
+    say(tr("Undone: %1").arg(what));
+    day_.moved();
+}
+
+void Desk::scan(const QString& code)
+{
+    const auto ours = papers::parse_payload(utf8(code));
+    if (!ours && ours.error() == papers::NotOurs::damaged) {
+        return stop(tr("Scan it again"), tr("The code was not read whole: %1").arg(code));
+    }
+    if (ours) {
+        if (place_ == Place::Bench && bench_.scan(code)) return;
+        if (ours->kind == papers::Payload::Kind::parcel) {
+            if (const auto held = book::parcel_by_number(day_.book(), ours->number))
+                return openParcel(held->parcel.id.value);
+        }
+        for (const shop::HeldOrder& held : day_.orders()) {
+            if (held.order.key.number != ours->number) continue;
+            const auto parcels = book::parcels_of(day_.book(), held.id);
+            if (!parcels.empty()) return openParcel(parcels.front().id.value);
+            setPlace(Place::Arrivals);
+            return arrivals_.look(held.id.value);
+        }
+        return stop(tr("Not in this book"),
+                    tr("%1 is one of our codes, but this shop book does not hold it.").arg(code));
+    }
+    if (place_ == Place::Pick ? pick_.scan(code) : place_ == Place::Bench && bench_.scan(code)) return;
+    if (place_ == Place::Pick || place_ == Place::Bench) return; // they said themselves what is wrong
+    find_.setText(code);
+    say(tr("Scanned: %1").arg(code));
+}
+
+void Desk::goOn()
+{
+    stop_word_.clear();
+    stop_more_.clear();
+    emit stopChanged();
+}
+
+void Desk::openParcel(qlonglong parcel)
+{
+    bench_.open(parcel);
+    setPlace(Place::Bench);
+}
+
+void Desk::say(const QString& words)
+{
+    notice_ = words;
+    emit noticeChanged();
+}
+
+void Desk::stop(const QString& word, const QString& more)
+{
+    stop_word_ = word;
+    stop_more_ = more;
+    emit stopChanged();
+    emit wrong();
+}
+
+} // namespace stow::view

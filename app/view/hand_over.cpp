@@ -1,0 +1,166 @@
+#include "app/view/hand_over.h"
+
+#include "app/day_papers.h"
+#include "app/view/bench_scale.h"
+#include "app/view/collections.h"
+#include "app/view/text.h"
+#include "app/words/book.h"
+#include "app/words/format.h"
+#include "app/words/reasons.h"
+
+#include <algorithm>
+
+namespace stow::view {
+
+namespace {
+
+// Parcels of this carrier that are not labelled yet and promised so that waiting a day breaks the promise, with another
+// service that would still keep it.
+QString broken_promises(const Day& day, const std::vector<book::HeldParcel>& behind)
+{
+    QStringList said;
+    for (const book::HeldParcel& held : behind) {
+        const shop::HeldOrder* order = order_of(day, held.plan.pieces);
+        if (order == nullptr || !order->order.promised) continue;
+        const Date a_day_later = held.plan.delivered + std::chrono::days(1);
+        if (a_day_later <= *order->order.promised) continue;
+        QString words = HandOverController::tr("%1 was promised for %2")
+                            .arg(text(held.parcel.number), words::date(*order->order.promised));
+        for (const postage::Quote& quote : held.plan.quotes) {
+            if (quote.carrier == held.parcel.carrier || quote.price() == nullptr) continue;
+            if (day.today() + std::chrono::days(quote.days_most) > *order->order.promised) continue;
+            words += HandOverController::tr(", %1 %2 keeps it").arg(text(quote.carrier), text(quote.service_name));
+            break;
+        }
+        said += words;
+    }
+    return said.join(QStringLiteral("; "));
+}
+
+} // namespace
+
+HandOverController::HandOverController(Day& day, QObject* parent) : QObject(parent), day_(day) {}
+
+void HandOverController::refresh()
+{
+    const auto lists = book::hand_over_lists(day_.book());
+    std::vector<LabelledRow> rows;
+    std::map<std::string, int> labelled;
+    std::map<std::string, std::vector<book::HeldParcel>> behind;
+    int handed = 0;
+    for (const shop::Parcel& parcel : book::parcels(day_.book())) {
+        const bool is_labelled = parcel.state == shop::ParcelState::labelled;
+        const auto list = std::find_if(lists.begin(), lists.end(), [&](const auto& l) {
+            return parcel.handed_over_on && l.id == *parcel.handed_over_on;
+        });
+        const bool today = list != lists.end() && list->day == day_.today();
+        if (is_labelled) ++labelled[parcel.carrier];
+        if (parcel.state < shop::ParcelState::labelled) {
+            if (const auto held = book::parcel(day_.book(), parcel.id)) behind[parcel.carrier].push_back(*held);
+        }
+        if (!is_labelled && !today) continue;
+        handed += today ? 1 : 0;
+        LabelledRow row;
+        row.parcel = parcel.id.value;
+        row.number = text(parcel.number);
+        if (const auto* held = order_of(day_, parcel.pieces)) {
+            row.buyer = text(held->order.to.name);
+            row.place = place_of(held->order.to);
+        }
+        row.carrier = text(parcel.carrier);
+        row.service = joined({text(parcel.carrier), text(parcel.service)}, QStringLiteral(", "));
+        if (!parcel.weighings.empty()) row.weight = words::weight(parcel.weighings.back().weight);
+        if (parcel.postage) row.postage = words::money(*parcel.postage);
+        row.tracking = text(parcel.tracking);
+        row.list = today
+                       ? joined({tr("list %1").arg(list->number),
+                                 parcel.state == shop::ParcelState::came_back ? words::state(parcel.state) : QString()})
+                       : tr("waits");
+        rows.push_back(std::move(row));
+    }
+    std::stable_sort(rows.begin(), rows.end(),
+                     [](const auto& a, const auto& b) { return (a.list == tr("waits")) > (b.list == tr("waits")); });
+
+    std::vector<CarrierRow> carriers;
+    auto all = collections(day_);
+    for (const auto& [carrier, count] : labelled) { // labelled for a carrier whose sheet is gone
+        if (std::none_of(all.begin(), all.end(), [&, c = carrier](const auto& known) { return known.carrier == c; })) {
+            all.push_back({carrier, std::nullopt});
+        }
+    }
+    for (const Collection& collection : all) {
+        CarrierRow row;
+        row.carrier = text(collection.carrier);
+        row.labelled = labelled[collection.carrier];
+        const auto& waiting = behind[collection.carrier];
+        row.behind = static_cast<int>(waiting.size());
+        const auto last = std::find_if(lists.begin(), lists.end(), [&](const auto& l) {
+            return l.carrier == collection.carrier && l.day == day_.today();
+        });
+        if (row.labelled == 0 && row.behind == 0 && last == lists.end()) continue;
+        if (collection.at) {
+            row.collection = tr("collects %1").arg(text(to_text(*collection.at)));
+            row.left = minutes_left(day_.time(), *collection.at);
+        }
+        if (row.behind > 0) {
+            const QString promises = broken_promises(day_, waiting);
+            row.behind_words = tr("%n not labelled yet and would stay", nullptr, row.behind);
+            if (!promises.isEmpty()) row.behind_words += QStringLiteral(": ") + promises;
+        }
+        if (last != lists.end()) {
+            row.closed = tr("list %1 closed with %2")
+                             .arg(last->number)
+                             .arg(tr("%n parcels", nullptr, static_cast<int>(last->parcels.size())));
+        }
+        carriers.push_back(std::move(row));
+    }
+    int ready = 0;
+    for (const auto& [carrier, count] : labelled) ready += count;
+    headline_ = ready > 0 ? tr("%n parcels ready to go", nullptr, ready) : tr("Hand-over");
+    summary_ = handed > 0 ? tr("%n handed over today", nullptr, handed) : QString();
+    carriers_.show(std::move(carriers));
+    parcels_.show(std::move(rows));
+    emit changed();
+}
+
+void HandOverController::courierIsHere(int index)
+{
+    const CarrierRow* row = carriers_.shown(index);
+    if (row == nullptr) return;
+    const QString carrier = row->carrier;
+    const auto list = book::hand_over(day_.book(), utf8(carrier));
+    if (!list) {
+        emit said(words::refused(list.error()));
+        return;
+    }
+    const auto file = write_hand_over_list(day_, *list, paper_folder(day_));
+    const QString closed = tr("List %1 for %2: %n parcels", nullptr, static_cast<int>(list->parcels.size()))
+                               .arg(list->number)
+                               .arg(carrier);
+    emit said(file ? closed + QStringLiteral(" · ") + text(file->string())
+                   : closed + QStringLiteral(" · ") +
+                         tr("the list could not be written into %1").arg(text(paper_folder(day_).string())));
+    day_.moved();
+}
+
+QString HandOverController::setTracking(int index, const QString& number)
+{
+    const LabelledRow* row = parcels_.shown(index);
+    if (row == nullptr) return {};
+    if (const auto done = book::set_tracking(day_.book(), {row->parcel}, utf8(number)); !done)
+        return words::refused(done.error());
+    day_.moved();
+    return {};
+}
+
+void HandOverController::cameBack(int index)
+{
+    const LabelledRow* row = parcels_.shown(index);
+    if (row == nullptr) return;
+    const QString number = row->number;
+    const auto done = book::mark_came_back(day_.book(), {row->parcel});
+    emit said(done ? tr("Parcel %1 came back").arg(number) : words::refused(done.error()));
+    if (done) day_.moved();
+}
+
+} // namespace stow::view

@@ -1,0 +1,74 @@
+#include "app/view/parcel_looks.h"
+
+#include "app/view/text.h"
+#include "app/words/reasons.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace stow::view {
+
+namespace {
+
+constexpr std::size_t most_refused = 3; // more would not be read
+
+struct Say {
+    Q_DECLARE_TR_FUNCTIONS(View)
+};
+
+std::optional<Size> size_of(const planning::ParcelPlan& plan, const std::string& item)
+{
+    const auto found = std::find_if(plan.items.begin(), plan.items.end(), [&](const auto& i) { return i.id == item; });
+    return found != plan.items.end() ? std::optional(bounding_size(found->shape)) : std::nullopt;
+}
+
+} // namespace
+
+papers::Arrangement arrangement_of(const Day& day, const planning::ParcelPlan& plan)
+{
+    papers::Arrangement arrangement;
+    if (const shop::Supply* supply = day.cupboard().supply(plan.outer); supply != nullptr && supply->form) {
+        arrangement.form = *supply->form;
+    } else if (!plan.question.outers.empty()) {
+        arrangement.form = plan.question.outers.front().form;
+    }
+    arrangement.cut_height = plan.cut_at;
+    arrangement.contents_thickness = plan.contents_thickness;
+    arrangement.placements = plan.placements;
+    arrangement.looks = papers::looks_by_item(plan.placements);
+    return arrangement;
+}
+
+OuterRowScene outer_row(const Day& day, const planning::ParcelPlan& plan)
+{
+    OuterRowScene scene;
+    QStringList said;
+    const std::size_t all = plan.passed_over.size();
+    for (std::size_t i = all > most_refused ? all - most_refused : 0; i < all; ++i) {
+        const planning::PassedOver& passed = plan.passed_over[i];
+        OuterRowScene::Outer outer;
+        outer.arrangement.form = passed.form;
+        outer.standing = papers::Standing::passed_over;
+        outer.stayed_out = size_of(plan, passed.refusal.item);
+        outer.name = text(passed.outer.text);
+        outer.words = words::reason(passed);
+        said += outer.name + QStringLiteral(": ") + outer.words;
+        scene.outers.push_back(std::move(outer));
+    }
+    OuterRowScene::Outer chosen;
+    chosen.arrangement = arrangement_of(day, plan);
+    chosen.standing = papers::Standing::chosen;
+    chosen.name = text(plan.outer.text);
+    if (plan.cut_at) chosen.name = Say::tr("%1 cut to %2 mm").arg(chosen.name).arg(in_mm(*plan.cut_at));
+    chosen.good = plan.proven_smallest;
+    chosen.words = plan.squeezed          ? Say::tr("by hand, pressed")
+                   : plan.proven_smallest ? Say::tr("smallest, proven")
+                                          : Say::tr("smallest found");
+    said.prepend(chosen.name + QStringLiteral(": ") + chosen.words);
+    scene.outers.push_back(std::move(chosen));
+    scene.sentence = said.join(QStringLiteral(". "));
+    return scene;
+}
+
+} // namespace stow::view

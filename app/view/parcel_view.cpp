@@ -1,0 +1,44 @@
+#include "app/view/parcel_view.h"
+
+#include "app/painting/paint.h"
+
+#include <QPainter>
+
+#include <algorithm>
+
+namespace stow::view {
+
+namespace {
+constexpr int hundredths_a_pixel = 26; // a pixel at 96 dots an inch is 0.26 mm
+}
+
+ParcelView::ParcelView(QQuickItem* parent) : DrawingItem(parent)
+{
+    setImplicitSize(480, 360);
+    connect(this, &ParcelView::sceneChanged, this, [this] { update(); });
+}
+
+void ParcelView::setScene(const ParcelScene& scene)
+{
+    scene_ = scene;
+    emit sceneChanged();
+}
+
+void ParcelView::paint(QPainter* painter)
+{
+    if (!scene_.arrangement) return;
+    const papers::Arrangement& arrangement = *scene_.arrangement;
+    papers::View view;
+    view.extent = {static_cast<int>(width() * hundredths_a_pixel), static_cast<int>(height() * hundredths_a_pixel)};
+    if (layer_ > 0) view.up_to_layer = layer_;
+    const std::vector<int> numbers = papers::numbers(arrangement.placements);
+    if (const auto found = std::find(numbers.begin(), numbers.end(), highlight_); found != numbers.end()) {
+        view.highlight = static_cast<std::size_t>(found - numbers.begin());
+    }
+    view.number_size = papers::from_pt(11);
+    view.pen = 35;
+    painting::paint(*painter, QRectF(0, 0, width(), height()), papers::draw(arrangement, view),
+                    dark_ ? painting::dark() : painting::light(), painting::on_screen);
+}
+
+} // namespace stow::view

@@ -1,0 +1,275 @@
+#include "app/view/pick.h"
+
+#include "app/day_papers.h"
+#include "app/view/text.h"
+#include "app/words/book.h"
+#include "core/book/parcels.h"
+#include "core/book/settings.h"
+#include "core/papers/pick_list.h"
+
+#include <algorithm>
+#include <set>
+
+namespace stow::view {
+
+namespace {
+
+constexpr const char* remembered_ticks = "pick.ticks"; // "round\nkey 0\nkey 2\n..."
+
+std::string key_of(const papers::PickSheet::Line& line)
+{
+    return line.code + "\x1f" + line.personal_text;
+}
+
+} // namespace
+
+PickController::PickController(Day& day, QObject* parent) : QObject(parent), day_(day) {}
+
+// The round under way: planned parcels that have a tray.
+void PickController::refresh()
+{
+    std::vector<shop::Parcel> parcels;
+    int waiting = 0;
+    round_ = 0;
+    for (const shop::Parcel& parcel : book::parcels_in(day_.book(), shop::ParcelState::planned)) {
+        if (parcel.tray.empty()) {
+            ++waiting;
+            continue;
+        }
+        parcels.push_back(parcel);
+        if (const auto held = book::parcel(day_.book(), parcel.id)) round_ = std::max(round_, held->round);
+    }
+    can_start_ = parcels.empty() && waiting > 0;
+    lines_.clear();
+    if (!parcels.empty()) {
+        std::vector<shop::Piece> pieces;
+        for (const shop::Parcel& parcel : parcels)
+            pieces.insert(pieces.end(), parcel.pieces.begin(), parcel.pieces.end());
+        lines_ = papers::pick_sheet(day_.today(), round_, parcels, orders_of(day_, pieces), day_.cupboard()).lines;
+    }
+    parcels_ = std::move(parcels);
+    read_ticks();
+    show();
+    if (can_start_) {
+        const int trays = std::min(waiting, std::max(1, day_.cupboard().house.trays));
+        headline_ =
+            tr("%n parcels to pick", nullptr, waiting) + QStringLiteral(" · ") + tr("%n trays a round", nullptr, trays);
+        emit changed();
+    }
+}
+
+void PickController::read_ticks()
+{
+    ticked_.assign(lines_.size(), 0);
+    const QStringList kept =
+        text(book::remembered(day_.book(), remembered_ticks).value_or("")).split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+    if (kept.isEmpty() || kept.front().toInt() != round_) return;
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+        const QString key = text(key_of(lines_[i])) + QLatin1Char('\x1e');
+        for (const QString& line : kept) {
+            if (line.startsWith(key)) ticked_[i] = line.mid(key.size()).toInt();
+        }
+    }
+}
+
+void PickController::keep_ticks()
+{
+    std::string kept = std::to_string(round_);
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+        if (ticked_[i] > 0) kept += "\n" + key_of(lines_[i]) + "\x1e" + std::to_string(ticked_[i]);
+    }
+    book::remember(day_.book(), remembered_ticks, kept);
+}
+
+namespace {
+int pieces_of(const papers::PickSheet::Line& line)
+{
+    int pieces = 0;
+    for (const auto& into : line.into) pieces += into.count;
+    return pieces;
+}
+} // namespace
+
+void PickController::show()
+{
+    std::vector<WalkRow> walk;
+    std::map<std::string, int> missing;
+    int pieces = 0, picked = 0;
+    next_row_ = -1;
+    QString shelf;
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+        const auto& line = lines_[i];
+        WalkRow row;
+        row.shelf = line.shelf.empty() ? tr("no place") : text(line.shelf);
+        row.first = row.shelf != shelf;
+        shelf = row.shelf;
+        row.code = text(line.code);
+        row.name = joined({text(line.name), text(line.variant)}, QStringLiteral(", "));
+        row.personal = line.personal_text.empty() ? QString() : tr("“%1”").arg(text(line.personal_text));
+        row.count = pieces_of(line);
+        row.picked = std::min(ticked_[i], row.count);
+        row.done = row.picked >= row.count;
+        QStringList trays;
+        int left = row.picked;
+        for (const auto& into : line.into) {
+            trays += into.count == 1 ? text(into.tray) : QStringLiteral("%1 %2").arg(text(into.tray)).arg(into.count);
+            const int here = std::min(left, into.count);
+            left -= here;
+            missing[into.tray] += into.count - here;
+        }
+        row.trays = trays.join(QStringLiteral(" · "));
+        pieces += row.count;
+        picked += row.picked;
+        if (!row.done && next_row_ < 0) next_row_ = static_cast<int>(i);
+        walk.push_back(std::move(row));
+    }
+    std::vector<TrayRow> trays;
+    for (const shop::Parcel& parcel : parcels_) {
+        TrayRow row;
+        row.name = text(parcel.tray);
+        row.parcel = text(parcel.number);
+        if (const auto* held = order_of(day_, parcel.pieces)) row.buyer = text(held->order.to.name);
+        if (const auto held = book::parcel(day_.book(), parcel.id)) row.outer = text(held->plan.outer.text);
+        row.missing = missing[parcel.tray];
+        trays.push_back(std::move(row));
+    }
+    std::sort(trays.begin(), trays.end(), [](const auto& a, const auto& b) {
+        return std::pair(a.name.size(), a.name) < std::pair(b.name.size(), b.name);
+    });
+    done_ = pieces == 0 ? 0.0 : static_cast<double>(picked) / pieces;
+    round_done_ = !lines_.empty() && next_row_ < 0;
+    headline_ = tr("Round %1: %2, %3 of %4 pieces")
+                    .arg(round_)
+                    .arg(tr("%n trays", nullptr, static_cast<int>(trays.size())))
+                    .arg(picked)
+                    .arg(pieces);
+    next_.clear();
+    next_trays_.clear();
+    if (next_row_ >= 0) {
+        const WalkRow& row = walk[static_cast<std::size_t>(next_row_)];
+        const int still = row.count - row.picked;
+        next_ = tr("%1: %2 × %3").arg(row.shelf).arg(still).arg(row.name);
+        next_trays_ =
+            tr("into %1").arg(row.trays) + (row.personal.isEmpty() ? QString() : QStringLiteral("   ") + row.personal);
+    }
+    trays_.show(std::move(trays));
+    walk_.show(std::move(walk));
+    emit changed();
+}
+
+void PickController::startRound()
+{
+    std::vector<book::Tray> trays;
+    const int most = std::max(1, day_.cupboard().house.trays);
+    for (const shop::Parcel& parcel : book::parcels_in(day_.book(), shop::ParcelState::planned)) {
+        if (static_cast<int>(trays.size()) == most) break;
+        if (!parcel.tray.empty()) continue;
+        if (const auto standing = book::parcel_standing(day_.book(), parcel); standing.stops()) continue;
+        const auto n = trays.size();
+        std::string name(1, static_cast<char>('A' + n % 26));
+        if (n >= 26) name += std::to_string(n / 26);
+        trays.push_back({parcel.id, name});
+    }
+    if (trays.empty()) return;
+    const auto round = book::start_round(day_.book(), trays);
+    if (!round) {
+        emit said(words::refused(round.error()));
+        return;
+    }
+    day_.moved();
+    std::vector<shop::ParcelId> ids;
+    for (const book::Tray& tray : trays) ids.push_back(tray.parcel);
+    int written = 0;
+    for (const PaperKind kind :
+         {PaperKind::pick_list, PaperKind::packing_slips, PaperKind::bench_cards, PaperKind::labels}) {
+        if (write_paper(day_, kind, ids, paper_folder(day_))) ++written;
+    }
+    constexpr int papers = 4;
+    emit said(written == papers
+                  ? tr("Round %1: the papers lie in %2").arg(*round).arg(text(paper_folder(day_).string()))
+                  : tr("Round %1 started, but papers could not be written into %2")
+                        .arg(*round)
+                        .arg(text(paper_folder(day_).string())));
+}
+
+void PickController::tick(int row)
+{
+    if (row < 0 || row >= static_cast<int>(lines_.size())) return;
+    const auto index = static_cast<std::size_t>(row);
+    ticked_[index] = pieces_of(lines_[index]);
+    keep_ticks();
+    show();
+}
+
+void PickController::untick(int row)
+{
+    if (row < 0 || row >= static_cast<int>(lines_.size())) return;
+    ticked_[static_cast<std::size_t>(row)] = 0;
+    keep_ticks();
+    show();
+}
+
+void PickController::notThere(int row, bool broken)
+{
+    if (row < 0 || row >= static_cast<int>(lines_.size())) return;
+    const papers::PickSheet::Line line = lines_[static_cast<std::size_t>(row)];
+    const int there = ticked_[static_cast<std::size_t>(row)];
+    // What was found fills the first trays; a broken piece costs the last tray only.
+    int left = there;
+    QStringList aside;
+    std::vector<std::pair<std::string, int>> short_trays;
+    for (const auto& into : line.into) {
+        const int here = std::min(left, into.count);
+        left -= here;
+        if (here < into.count) short_trays.emplace_back(into.tray, broken ? 1 : into.count - here);
+    }
+    if (broken && short_trays.size() > 1) short_trays = {short_trays.back()};
+    for (const auto& [tray, missing] : short_trays) {
+        const auto parcel =
+            std::find_if(parcels_.begin(), parcels_.end(), [t = tray](const auto& p) { return p.tray == t; });
+        if (parcel == parcels_.end()) continue;
+        const QString reason = (broken ? tr("%1 was broken") : tr("%1 was not on its shelf")).arg(text(line.name));
+        const auto done = book::not_there(day_.book(), parcel->id, {line.code}, missing, reason.toStdString());
+        if (!done) {
+            emit said(words::refused(done.error()));
+            break;
+        }
+        aside += text(tray);
+    }
+    if (aside.isEmpty()) return;
+    day_.moved();
+    emit said(tr("Tray %1 set aside: %2").arg(aside.join(QStringLiteral(", ")), text(line.name)));
+}
+
+void PickController::finishRound()
+{
+    if (!round_done_) return;
+    for (const shop::Parcel& parcel : std::vector(parcels_)) {
+        if (const auto done = book::mark_picked(day_.book(), parcel.id); !done) emit said(words::refused(done.error()));
+    }
+    day_.moved();
+    emit roundFinished();
+}
+
+bool PickController::scan(const QString& code)
+{
+    const std::string scanned = utf8(code);
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+        const shop::Good* good = day_.cupboard().good({lines_[i].code});
+        const bool same =
+            lines_[i].code == scanned || (good != nullptr && !good->gtin.empty() && good->gtin == scanned);
+        if (!same || ticked_[i] >= pieces_of(lines_[i])) continue;
+        ++ticked_[i];
+        keep_ticks();
+        show();
+        emit right();
+        return true;
+    }
+    if (lines_.empty())
+        emit said(tr("No round is under way."));
+    else
+        emit wrong(tr("Put it back"), tr("%1 is not wanted, or no more of it, in this round.").arg(code));
+    return false;
+}
+
+} // namespace stow::view

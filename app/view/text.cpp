@@ -1,0 +1,173 @@
+#include "app/view/text.h"
+
+#include "core/measure/decimal.h"
+#include "core/papers/address.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+#include <algorithm>
+#include <cmath>
+
+namespace stow::view {
+
+namespace {
+
+struct Say {
+    Q_DECLARE_TR_FUNCTIONS(View)
+};
+
+// "1 234,5" and "1234.5" alike: the last comma or point is the decimal mark.
+std::string plain(QString typed)
+{
+    typed.remove(QChar(QChar::Nbsp)).remove(QLatin1Char(' '));
+    typed.replace(QLatin1Char(','), QLatin1Char('.'));
+    return typed.toStdString();
+}
+
+std::optional<std::int64_t> number(const QString& typed, int places, Rounding rounding)
+{
+    return scaled(plain(typed), places, rounding);
+}
+
+} // namespace
+
+QString joined(const QStringList& words, const QString& between)
+{
+    QStringList said;
+    std::copy_if(words.begin(), words.end(), std::back_inserter(said), [](const QString& w) { return !w.isEmpty(); });
+    return said.join(between);
+}
+
+QString place_of(const shop::Address& to)
+{
+    return joined({text(to.town), text(to.country)}, QStringLiteral(" "));
+}
+
+QString address_of(const shop::Address& to)
+{
+    QStringList lines;
+    for (const std::string& line : papers::address_lines(to, {})) lines += text(line);
+    return lines.join(QLatin1Char('\n'));
+}
+
+QString good_name(const Day& day, const shop::GoodCode& code)
+{
+    const shop::Good* good = day.cupboard().good(code);
+    return good != nullptr && !good->name.empty() ? text(good->name) : text(code.text);
+}
+
+QString supply_name(const Day& day, const shop::SupplyCode& code)
+{
+    const shop::Supply* supply = day.cupboard().supply(code);
+    return supply != nullptr && !supply->name.empty() ? text(supply->name) : text(code.text);
+}
+
+QString contents_of(const Day& day, const shop::Order& order)
+{
+    QStringList said;
+    for (const shop::OrderLine& line : order.lines) {
+        const QString name = line.good.empty() ? text(line.title) : good_name(day, line.good);
+        said += line.count == 1 ? name : QStringLiteral("%1 %2").arg(line.count).arg(name);
+    }
+    return said.join(QStringLiteral(", "));
+}
+
+QString contents_of(const Day& day, const planning::ParcelPlan& plan)
+{
+    QStringList said;
+    for (const shop::Piece& piece : plan.pieces) {
+        const QString name = good_name(day, piece.good);
+        said += piece.count == 1 ? name : QStringLiteral("%1 %2").arg(piece.count).arg(name);
+    }
+    return said.join(QStringLiteral(", "));
+}
+
+QString kind_name(OuterKind kind)
+{
+    switch (kind) {
+    case OuterKind::carton: return Say::tr("Carton");
+    case OuterKind::gift_box: return Say::tr("Gift box");
+    case OuterKind::mailer: return Say::tr("Mailer");
+    case OuterKind::padded_mailer: return Say::tr("Padded mailer");
+    case OuterKind::board_mailer: return Say::tr("Board mailer");
+    case OuterKind::tube: return Say::tr("Tube");
+    }
+    return {};
+}
+
+const shop::HeldOrder* order_of(const Day& day, const std::vector<shop::Piece>& pieces)
+{
+    return pieces.empty() ? nullptr : day.order(pieces.front().order);
+}
+
+std::vector<shop::HeldOrder> orders_of(const Day& day, const std::vector<shop::Piece>& pieces)
+{
+    std::vector<shop::HeldOrder> orders;
+    for (const shop::Piece& piece : pieces) {
+        const bool known =
+            std::any_of(orders.begin(), orders.end(), [&](const auto& held) { return held.id == piece.order; });
+        if (const auto* held = day.order(piece.order); held != nullptr && !known) orders.push_back(*held);
+    }
+    return orders;
+}
+
+QString numbers_of(const Day& day, const std::vector<shop::Piece>& pieces)
+{
+    QStringList numbers;
+    for (const shop::HeldOrder& held : orders_of(day, pieces)) numbers += text(held.order.key.number);
+    return numbers.join(QStringLiteral(" + "));
+}
+
+QString minutes_left(TimeOfDay from, TimeOfDay to)
+{
+    const auto minutes = static_cast<int>((to - from).count());
+    if (minutes < 0) return Say::tr("%1 min ago").arg(-minutes);
+    if (minutes < 60) return Say::tr("%1 min left").arg(minutes);
+    return Say::tr("%1 h %2 min left").arg(minutes / 60).arg(minutes % 60);
+}
+
+QString odds(double probability)
+{
+    if (probability > 0.75) return Say::tr("very likely");
+    if (probability > 0.4) return Say::tr("as likely as not");
+    const auto in = std::lround(1 / std::max(probability, 1e-3));
+    return Say::tr("one in %1").arg(in);
+}
+
+std::optional<Length> typed_length(const QString& typed)
+{
+    const auto tenths = number(typed, 1, Rounding::up);
+    return tenths && *tenths > 0 ? std::optional(tenth_mm(*tenths)) : std::nullopt;
+}
+
+std::optional<Weight> typed_weight(const QString& typed)
+{
+    QString digits = typed.trimmed().toLower();
+    const bool kilograms = digits.endsWith(QStringLiteral("kg"));
+    if (kilograms)
+        digits.chop(2);
+    else if (digits.endsWith(QLatin1Char('g')))
+        digits.chop(1);
+    const auto tenths = number(digits, kilograms ? 4 : 1, Rounding::nearest);
+    return tenths && *tenths > 0 ? std::optional(tenth_g(*tenths)) : std::nullopt;
+}
+
+std::optional<Volume> typed_litres(const QString& typed)
+{
+    const auto thousandths = number(typed, 3, Rounding::up);
+    return thousandths && *thousandths > 0 ? std::optional(millilitres(*thousandths)) : std::nullopt;
+}
+
+std::optional<shop::Amount> typed_amount(const QString& typed)
+{
+    const auto thousandths = number(typed, 3, Rounding::nearest);
+    return thousandths && *thousandths >= 0 ? std::optional(shop::Amount{*thousandths}) : std::nullopt;
+}
+
+std::optional<Money> typed_money(const QString& typed, Currency currency)
+{
+    return parse_money(plain(typed), currency);
+}
+
+} // namespace stow::view

@@ -1,0 +1,84 @@
+// Something more goes into this parcel: the parcel is planned again around it.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Stowbench.App
+import Stowbench.Style
+
+Panel {
+    id: panel
+
+    required property BenchController controller
+    required property var goods
+
+    title: qsTr("Add something")
+    onOpened: {
+        search.text = "";
+        goods.filter = "";
+        search.forceActiveFocus();
+    }
+
+    function take(index: int) {
+        const code = goods.value(index, "code");
+        if (code === undefined) return;
+        fault.text = controller.addSomething(code, Number.parseInt(count.text) || 1);
+        if (fault.text === "") close();
+    }
+
+    RowLayout {
+        spacing: 8
+        Layout.fillWidth: true
+        Field {
+            id: count
+            label: qsTr("How many")
+            text: "1"
+            Layout.preferredWidth: 96
+            onAccepted: panel.take(list.currentIndex)
+        }
+        Field {
+            id: search
+            label: qsTr("Code or name")
+            Layout.fillWidth: true
+            input.onTextChanged: panel.goods.filter = text
+            onAccepted: panel.take(list.currentIndex)
+            Keys.onDownPressed: list.incrementCurrentIndex()
+            Keys.onUpPressed: list.decrementCurrentIndex()
+        }
+    }
+    Label {
+        id: fault
+        visible: text !== ""
+        color: Theme.brick
+        font.bold: true
+        wrapMode: Text.Wrap
+        Layout.fillWidth: true
+    }
+    ListView {
+        id: list
+        Layout.fillWidth: true
+        implicitHeight: contentHeight
+        interactive: false
+        model: panel.goods
+        delegate: TableRow {
+            id: row
+            required property int index
+            required property string code
+            required property string name
+            current: ListView.isCurrentItem
+            sentence: name
+            onPressed: list.currentIndex = index
+            onOpened: panel.take(index)
+            Label {
+                anchors.verticalCenter: parent.verticalCenter
+                width: parent.width
+                text: row.code + "   " + row.name
+            }
+        }
+    }
+    buttons: Button {
+        primary: true
+        text: qsTr("Add it")
+        keyHint: qsTr("Enter")
+        onClicked: panel.take(list.currentIndex)
+    }
+}

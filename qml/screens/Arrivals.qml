@@ -1,0 +1,308 @@
+// Arrivals: what came in, problems first, each mended where it stands.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Dialogs
+import QtQuick.Layouts
+import Stowbench.App
+import Stowbench.Style
+
+Screen {
+    id: screen
+
+    required property ArrivalsController controller
+
+    signal goPlan
+
+    readonly property bool wide: width > 1000
+
+    headline: controller.matching ? qsTr("Which column is what?") : controller.headline
+    aside: controller.matching ? controller.fileFacts : controller.summary
+    footed: !controller.empty || controller.matching
+
+    function lookAt(row: int) {
+        list.currentIndex = row;
+        const order = screen.controller.orders.value(row, "order");
+        if (order !== undefined) screen.controller.look(order);
+    }
+    function askFile() {
+        files.open();
+    }
+
+    Keys.onPressed: event => {
+        if (event.modifiers & (Qt.ControlModifier | Qt.AltModifier) || controller.matching) return;
+        event.accepted = true;
+        switch (event.key) {
+        case Qt.Key_O:
+            screen.askFile();
+            break;
+        case Qt.Key_N:
+            hand.open();
+            break;
+        case Qt.Key_R:
+            if (controller.arrivedReady > 0) controller.checkAll();
+            break;
+        case Qt.Key_Return:
+        case Qt.Key_Enter:
+            if (controller.current) controller.check(controller.current);
+            break;
+        case Qt.Key_S:
+            if (controller.current) aside.ask(controller.current, detail.heading);
+            break;
+        case Qt.Key_X:
+            if (controller.current) controller.callOff(controller.current);
+            break;
+        case Qt.Key_J:
+            if (controller.current) controller.join(controller.current);
+            break;
+        case Qt.Key_B:
+            if (controller.current) controller.takeBack(controller.current);
+            break;
+        case Qt.Key_M:
+            if (!detail.match()) event.accepted = false;
+            break;
+        case Qt.Key_E:
+            if (controller.current) detail.mend();
+            break;
+        default:
+            event.accepted = false;
+        }
+    }
+
+    headRight: [
+        TextField {
+            visible: !screen.controller.empty && !screen.controller.matching && screen.wide
+            placeholderText: qsTr("Type to filter")
+            label: qsTr("Filter the orders")
+            implicitWidth: 180
+            onTextChanged: screen.controller.orders.filter = text
+        },
+        Button {
+            visible: !screen.controller.empty && !screen.controller.matching
+            text: qsTr("Enter by hand")
+            keyHint: "N"
+            onClicked: hand.open()
+        },
+        Button {
+            visible: !screen.controller.empty && !screen.controller.matching
+            text: qsTr("Take in a file")
+            keyHint: "O"
+            onClicked: screen.askFile()
+        }
+    ]
+
+    Empty {
+        visible: screen.controller.empty && !screen.controller.matching
+        title: qsTr("No orders have arrived yet")
+        words: qsTr("Save the orders from your shop as a file (CSV) and take it in here, or drop it on this window. Orders by mail or from a fair are entered by hand.")
+        Button {
+            primary: true
+            text: qsTr("Take in a file")
+            keyHint: "O"
+            onClicked: screen.askFile()
+        }
+        Button {
+            text: qsTr("Enter by hand")
+            keyHint: "N"
+            onClicked: hand.open()
+        }
+    }
+
+    RowLayout {
+        anchors.fill: parent
+        visible: !screen.controller.empty && !screen.controller.matching
+        spacing: 24
+
+        ListView {
+            id: list
+            Layout.fillHeight: true
+            Layout.fillWidth: true
+            Layout.preferredWidth: 3
+            focus: true
+            clip: true
+            model: screen.controller.orders
+            boundsBehavior: Flickable.StopAtBounds
+            keyNavigationEnabled: true
+            Accessible.role: Accessible.List
+            Accessible.name: qsTr("Orders")
+            onCurrentIndexChanged: if (activeFocus) screen.lookAt(currentIndex)
+            Component.onCompleted: if (count > 0 && !screen.controller.current) screen.lookAt(0)
+
+            delegate: TableRow {
+                id: row
+
+                required property int index
+                required property var order
+                required property string number
+                required property string shop
+                required property string buyer
+                required property string place
+                required property string contents
+                required property string problem
+                required property string promised
+                required property bool blocks
+                required property bool isAside
+                required property bool ready
+
+                implicitHeight: problem ? 84 : 64
+                current: screen.controller.current === order
+                sentence: [number, buyer, place, contents, problem].filter(words => words !== "").join(", ")
+                onPressed: {
+                    list.forceActiveFocus();
+                    screen.lookAt(index);
+                }
+
+                Column {
+                    anchors.verticalCenter: parent.verticalCenter
+                    width: parent.width - 180
+                    spacing: 2
+                    Row {
+                        width: parent.width
+                        spacing: 8
+                        Label {
+                            id: numberText
+                            text: row.number
+                            font.bold: true
+                            font.pixelSize: Theme.strong
+                        }
+                        Label {
+                            anchors.baseline: numberText.baseline
+                            width: parent.width - numberText.width - 8
+                            text: row.place ? row.buyer + ", " + row.place : row.buyer
+                        }
+                    }
+                    Label {
+                        width: parent.width
+                        text: row.contents
+                        quiet: true
+                        font.pixelSize: Theme.small
+                    }
+                    Label {
+                        width: parent.width
+                        visible: text !== ""
+                        text: row.problem ? (row.blocks ? "× " : "! ") + row.problem : ""
+                        color: row.blocks ? Theme.brick : Theme.ochreText
+                        font.bold: true
+                        font.pixelSize: Theme.small
+                    }
+                }
+                Column {
+                    anchors.right: parent.right
+                    anchors.verticalCenter: parent.verticalCenter
+                    spacing: 2
+                    Label {
+                        anchors.right: parent.right
+                        text: row.ready ? qsTr("✓ ready") : row.isAside ? qsTr("set aside") : ""
+                        color: row.ready ? Theme.accent : Theme.secondInk
+                        font.pixelSize: Theme.small
+                        font.bold: row.ready
+                    }
+                    Label {
+                        anchors.right: parent.right
+                        text: row.promised
+                        quiet: true
+                        font.pixelSize: Theme.small
+                    }
+                    Label {
+                        anchors.right: parent.right
+                        text: row.shop
+                        quiet: true
+                        font.pixelSize: Theme.small
+                    }
+                }
+            }
+            ScrollBar {
+                parent: list
+                orientation: Qt.Vertical
+                anchors.right: list.right
+                height: list.height
+                size: list.visibleArea.heightRatio
+                position: list.visibleArea.yPosition
+                onPositionChanged: if (pressed) list.contentY = position * list.contentHeight + list.originY
+            }
+        }
+        OrderDetail {
+            id: detail
+            Layout.fillHeight: true
+            Layout.fillWidth: true
+            Layout.preferredWidth: 2
+            Layout.minimumWidth: 300
+            Layout.maximumWidth: 520
+            Layout.bottomMargin: 16
+            controller: screen.controller
+            onAsideAsked: aside.ask(screen.controller.current, detail.heading)
+        }
+    }
+
+    ColumnMatch {
+        anchors.fill: parent
+        visible: screen.controller.matching
+        controller: screen.controller
+    }
+
+    foot: Foot {
+        strong: screen.controller.matching ? screen.controller.stillMissing || qsTr("All that is needed is there") : screen.controller.summary
+        quiet: screen.controller.matching ? qsTr("Remembered for this shop: next time its files go straight in.") : screen.controller.outcome
+        Button {
+            visible: screen.controller.matching
+            text: qsTr("Leave the file")
+            keyHint: qsTr("Esc")
+            onClicked: screen.controller.leaveFile()
+        }
+        Button {
+            visible: screen.controller.matching
+            primary: true
+            enabled: screen.controller.stillMissing === ""
+            text: qsTr("Take it in")
+            keyHint: qsTr("Ctrl Enter")
+            onClicked: screen.controller.takeIn()
+        }
+        Button {
+            visible: !screen.controller.matching && screen.controller.arrivedReady > 0
+            primary: true
+            text: qsTr("%1 are fine: check them").arg(screen.controller.arrivedReady)
+            keyHint: "R"
+            onClicked: screen.controller.checkAll()
+        }
+        Button {
+            visible: !screen.controller.matching && screen.controller.arrivedReady === 0
+            primary: true
+            enabled: screen.controller.ready > 0
+            text: qsTr("Plan %1 orders").arg(screen.controller.ready)
+            keyHint: "F2"
+            onClicked: screen.goPlan()
+        }
+    }
+
+    DropArea {
+        anchors.fill: parent
+        onDropped: drop => {
+            if (drop.hasUrls) screen.controller.openFile(drop.urls[0]);
+        }
+    }
+    FileDialog {
+        id: files
+        title: qsTr("Orders to take in")
+        nameFilters: [qsTr("Tables (*.csv *.txt *.tsv)"), qsTr("All files (*)")]
+        onAccepted: screen.controller.openFile(selectedFile)
+    }
+    Shortcut {
+        enabled: screen.controller.matching
+        sequences: ["Ctrl+Return", "Ctrl+Enter"]
+        onActivated: if (screen.controller.stillMissing === "") screen.controller.takeIn()
+    }
+    Shortcut {
+        enabled: screen.controller.matching
+        sequence: "Escape"
+        onActivated: screen.controller.leaveFile()
+    }
+    AsidePanel {
+        id: aside
+        onDecided: (order, reason, until) => screen.controller.setAside(order, reason, until)
+        onClosed: list.forceActiveFocus()
+    }
+    HandOrder {
+        id: hand
+        controller: screen.controller
+        onClosed: list.forceActiveFocus()
+    }
+}

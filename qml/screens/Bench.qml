@@ -1,0 +1,410 @@
+// Bench: one parcel, to be read from a metre away and worked with one hand.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Stowbench.App
+import Stowbench.Style
+
+Screen {
+    id: screen
+
+    required property BenchController controller
+    required property var goods
+
+    signal goPick
+    signal goHandOver
+
+    headline: ""
+    footed: false
+
+    readonly property bool narrow: width < 1000
+
+    Keys.onPressed: event => {
+        if (event.modifiers & (Qt.ControlModifier | Qt.AltModifier) || controller.empty) return;
+        event.accepted = true;
+        switch (event.key) {
+        case Qt.Key_Space:
+            controller.done();
+            break;
+        case Qt.Key_Backspace:
+            controller.back();
+            break;
+        case Qt.Key_B:
+            controller.boxGone();
+            break;
+        case Qt.Key_A:
+            add.open();
+            break;
+        case Qt.Key_L:
+            controller.labelMissing();
+            break;
+        case Qt.Key_P:
+            controller.printAgain();
+            break;
+        case Qt.Key_V:
+            controller.later();
+            break;
+        case Qt.Key_W:
+            scale.takeFocus();
+            break;
+        case Qt.Key_Y:
+            controller.itIsRight();
+            break;
+        case Qt.Key_Up:
+        case Qt.Key_Plus:
+            controller.layer = controller.layer + 1;
+            break;
+        case Qt.Key_Down:
+        case Qt.Key_Minus:
+            controller.layer = controller.layer - 1;
+            break;
+        default:
+            if (event.key >= Qt.Key_0 && event.key <= Qt.Key_9) scale.begin(event.text);
+            else event.accepted = false;
+        }
+    }
+
+    Empty {
+        visible: screen.controller.empty
+        title: screen.controller.canHandOver ? qsTr("All that was picked is packed") : qsTr("The bench is free")
+        words: screen.controller.canHandOver ? qsTr("What is labelled waits for its courier.") : qsTr("Parcels whose tray is full are packed here, first those whose courier comes first.")
+        Button {
+            visible: screen.controller.canHandOver
+            primary: true
+            text: qsTr("To the hand-over")
+            keyHint: "F5"
+            onClicked: screen.goHandOver()
+        }
+        Button {
+            visible: !screen.controller.canHandOver
+            primary: true
+            text: qsTr("To the shelves")
+            keyHint: "F3"
+            onClicked: screen.goPick()
+        }
+    }
+
+    GridLayout {
+        anchors.fill: parent
+        anchors.topMargin: 12
+        visible: !screen.controller.empty
+        columns: 2
+        columnSpacing: 32
+        rowSpacing: 12
+
+        ColumnLayout { // how it goes in
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            Layout.preferredWidth: 3
+            spacing: 8
+
+            RowLayout {
+                Layout.fillWidth: true
+                spacing: 8
+                Label {
+                    text: screen.controller.parcel
+                    font.bold: true
+                    font.pixelSize: Theme.strong
+                }
+                Label {
+                    text: screen.controller.whose
+                    quiet: true
+                    Layout.fillWidth: true
+                    Layout.alignment: Qt.AlignBaseline
+                }
+                Label {
+                    text: screen.controller.count
+                    quiet: true
+                    Layout.alignment: Qt.AlignBaseline
+                }
+            }
+            Sheet {
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+
+                ParcelView {
+                    anchors.fill: parent
+                    anchors.margins: 16
+                    anchors.topMargin: 24
+                    anchors.bottomMargin: 48
+                    scene: screen.controller.scene
+                    layer: screen.controller.layer
+                    highlight: screen.controller.highlight
+                    sheet: Theme.sheet
+                    paper: Theme.paper
+                    ink: Theme.ink
+                    secondInk: Theme.secondInk
+                    hairline: Theme.hairline
+                    accent: Theme.accent
+                    ochre: Theme.ochre
+                    brick: Theme.brick
+                    dark: Theme.dark
+                    family: Theme.family
+                    Accessible.role: Accessible.Graphic
+                    Accessible.name: sentence
+                }
+                Column {
+                    x: 24
+                    y: 20
+                    spacing: 4
+                    Label {
+                        text: screen.controller.outer
+                        font.bold: true
+                        font.pixelSize: Theme.strong
+                    }
+                    Label {
+                        text: screen.controller.proof
+                        color: Theme.accent
+                        font.pixelSize: Theme.small
+                        visible: text !== ""
+                    }
+                    Label {
+                        text: screen.controller.outerSize
+                        quiet: true
+                        font.pixelSize: Theme.small
+                    }
+                }
+                Column {
+                    anchors.right: parent.right
+                    anchors.rightMargin: 24
+                    y: 16
+                    visible: screen.controller.layers > 1
+                    Label {
+                        anchors.right: parent.right
+                        text: screen.controller.layerWords
+                        quiet: true
+                    }
+                    Slider {
+                        label: screen.controller.layerWords
+                        from: 1
+                        to: Math.max(1, screen.controller.layers)
+                        value: screen.controller.layer
+                        onMoved: screen.controller.layer = value
+                    }
+                }
+                Label {
+                    anchors.left: parent.left
+                    anchors.right: parent.right
+                    anchors.bottom: parent.bottom
+                    anchors.margins: 24
+                    anchors.bottomMargin: 16
+                    text: screen.controller.filler
+                    quiet: true
+                }
+            }
+        }
+
+        ColumnLayout { // what to do
+            Layout.fillHeight: true
+            Layout.preferredWidth: 2
+            Layout.fillWidth: true
+            Layout.minimumWidth: 300
+            Layout.maximumWidth: 480
+            spacing: 8
+
+            Label {
+                text: qsTr("Do this now")
+                quiet: true
+                font.pixelSize: Theme.small
+            }
+            Label {
+                text: screen.controller.doNow
+                font.pixelSize: Theme.now
+                font.bold: true
+                wrapMode: Text.Wrap
+                fontSizeMode: Text.Fit
+                minimumPixelSize: screen.narrow ? 24 : Theme.now
+                maximumLineCount: 3
+                lineHeight: 1.05
+                Layout.fillWidth: true
+                Accessible.role: Accessible.Heading
+            }
+            Label {
+                visible: text !== ""
+                text: screen.controller.doNowMore
+                quiet: true
+                wrapMode: Text.Wrap
+                maximumLineCount: 2
+                Layout.fillWidth: true
+            }
+            Label {
+                visible: text !== ""
+                text: screen.controller.caution ? "! " + screen.controller.caution : ""
+                color: Theme.ochreText
+                font.bold: true
+                wrapMode: Text.Wrap
+                maximumLineCount: 2
+                Layout.fillWidth: true
+            }
+            Label {
+                visible: text !== ""
+                text: screen.controller.note ? "! " + screen.controller.note : ""
+                color: Theme.ochreText
+                font.bold: true
+                wrapMode: Text.Wrap
+                maximumLineCount: 2
+                Layout.fillWidth: true
+            }
+            ListView {
+                id: steps
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.minimumHeight: 88
+                clip: true
+                model: screen.controller.steps
+                boundsBehavior: Flickable.StopAtBounds
+                currentIndex: screen.controller.currentStep
+                highlightMoveDuration: Theme.motion
+                highlightRangeMode: ListView.ApplyRange
+                preferredHighlightBegin: 44
+                preferredHighlightEnd: Math.max(88, height - 88)
+                Accessible.role: Accessible.List
+                Accessible.name: qsTr("Steps")
+                delegate: Rectangle {
+                    id: step
+                    required property int index
+                    required property string mark
+                    required property string words
+                    required property bool done
+                    required property bool current
+                    width: steps.width
+                    height: 44
+                    radius: Theme.radius
+                    color: current ? Theme.accentTint : "transparent"
+                    Accessible.role: Accessible.ListItem
+                    Accessible.name: words + (done ? qsTr(", done") : current ? qsTr(", now") : "")
+
+                    Rectangle {
+                        x: 8
+                        anchors.verticalCenter: parent.verticalCenter
+                        width: Math.max(24, number.implicitWidth + 10)
+                        height: 24
+                        radius: 12
+                        color: step.done ? Theme.accent : Theme.sheet
+                        border.width: step.current ? 2 : 1
+                        border.color: step.done || step.current ? Theme.accent : Theme.secondInk
+                        Text {
+                            id: number
+                            anchors.centerIn: parent
+                            text: step.done ? "✓" : step.mark
+                            color: step.done ? Theme.onAccent : Theme.ink
+                            font.family: Theme.family
+                            font.pixelSize: Theme.small
+                            font.bold: true
+                        }
+                    }
+                    Label {
+                        anchors.verticalCenter: parent.verticalCenter
+                        x: 48
+                        width: parent.width - 56
+                        text: step.words
+                        font.bold: step.current
+                        quiet: step.done
+                        Accessible.ignored: true
+                    }
+                }
+            }
+            RowLayout {
+                Layout.fillWidth: true
+                spacing: 8
+                Button {
+                    primary: true
+                    size: Theme.benchTarget
+                    text: screen.controller.doneWords
+                    keyHint: qsTr("Space")
+                    Layout.fillWidth: true
+                    onClicked: screen.controller.done()
+                }
+                Button {
+                    size: Theme.benchTarget
+                    stacked: true
+                    text: qsTr("Box gone")
+                    keyHint: "B"
+                    onClicked: screen.controller.boxGone()
+                }
+                Button {
+                    size: Theme.benchTarget
+                    stacked: true
+                    text: qsTr("Add")
+                    keyHint: "A"
+                    onClicked: add.open()
+                }
+            }
+            RowLayout {
+                Layout.fillWidth: true
+                spacing: 0
+                Button {
+                    flat: true
+                    size: Theme.target
+                    text: qsTr("Back")
+                    keyHint: "⌫"
+                    onClicked: screen.controller.back()
+                }
+                Button {
+                    flat: true
+                    text: qsTr("Later")
+                    keyHint: "V"
+                    onClicked: screen.controller.later()
+                }
+                Button {
+                    flat: true
+                    text: qsTr("Print again")
+                    keyHint: "P"
+                    onClicked: screen.controller.printAgain()
+                }
+                Button {
+                    flat: true
+                    text: qsTr("No label")
+                    keyHint: "L"
+                    onClicked: screen.controller.labelMissing()
+                }
+            }
+        }
+
+        Scale {
+            id: scale
+            Layout.columnSpan: 2
+            Layout.fillWidth: true
+            controller: screen.controller
+            onLeft: steps.forceActiveFocus()
+        }
+    }
+
+    Rectangle { // the printer is out: the address large, to copy by hand
+        anchors.fill: parent
+        visible: screen.controller.address !== ""
+        color: Theme.paper
+        z: 5
+        Column {
+            anchors.centerIn: parent
+            width: parent.width - 64
+            spacing: 24
+            Label {
+                text: qsTr("Copy this address by hand")
+                quiet: true
+                font.pixelSize: Theme.strong
+            }
+            Label {
+                text: screen.controller.address
+                font.pixelSize: Theme.now
+                font.bold: true
+                lineHeight: 1.15
+                width: parent.width
+                wrapMode: Text.Wrap
+            }
+            Button {
+                primary: true
+                size: Theme.benchTarget
+                text: qsTr("It stands on the parcel")
+                keyHint: qsTr("Space")
+                onClicked: screen.controller.done()
+            }
+        }
+    }
+    AddPanel {
+        id: add
+        controller: screen.controller
+        goods: screen.goods
+        onClosed: steps.forceActiveFocus()
+    }
+}

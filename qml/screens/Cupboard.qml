@@ -1,0 +1,77 @@
+// The cupboard: what she sells, what she packs with, what postage costs, what was, and how this house works.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Stowbench.App
+import Stowbench.Style
+
+FocusScope {
+    id: screen
+
+    required property CupboardController controller
+    property int shelf: 0
+
+    function turnTo(which: int) {
+        shelf = which;
+        page.forceActiveFocus();
+    }
+
+    Keys.onPressed: event => {
+        if (event.modifiers & (Qt.ControlModifier | Qt.AltModifier)) return;
+        if (event.key >= Qt.Key_1 && event.key <= Qt.Key_5) {
+            event.accepted = true;
+            screen.turnTo(event.key - Qt.Key_1);
+        }
+    }
+
+    ColumnLayout {
+        anchors.fill: parent
+        spacing: 0
+        Chapters {
+            Layout.leftMargin: Math.min(Theme.page, screen.width / 40) - 8
+            Layout.topMargin: 8
+            names: [qsTr("Goods"), qsTr("Supplies"), qsTr("Rate sheets"), qsTr("Records"), qsTr("House")]
+            current: screen.shelf
+            onChosen: index => screen.turnTo(index)
+        }
+        Loader {
+            id: page
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            focus: true
+            sourceComponent: [goods, supplies, rates, records, house][screen.shelf]
+            onLoaded: item.forceActiveFocus()
+        }
+    }
+
+    Component {
+        id: goods
+        Goods {
+            controller: screen.controller.goods
+        }
+    }
+    Component {
+        id: supplies
+        Supplies {
+            controller: screen.controller.supplies
+        }
+    }
+    Component {
+        id: rates
+        Rates {
+            controller: screen.controller.rates
+        }
+    }
+    Component {
+        id: records
+        Records {
+            controller: screen.controller.records
+        }
+    }
+    Component {
+        id: house
+        House {
+            controller: screen.controller.house
+        }
+    }
+}

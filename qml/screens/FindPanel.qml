@@ -1,0 +1,111 @@
+// Find, from anywhere: what went in, when, how heavy, on which list; and back to its place at the bench.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Stowbench.App
+import Stowbench.Style
+
+Panel {
+    id: panel
+
+    required property FindController controller
+
+    signal parcelChosen(var parcel)
+
+    title: qsTr("Find")
+    sheetWidth: 720
+    onOpened: {
+        search.forceActiveFocus();
+        search.selectAll();
+    }
+
+    function take(index: int) {
+        const parcel = controller.found.value(index, "parcel");
+        if (!parcel) return;
+        close();
+        parcelChosen(parcel);
+    }
+
+    TextField {
+        id: search
+        Layout.fillWidth: true
+        label: qsTr("Name, postcode, order or tracking number")
+        placeholderText: label
+        onTextChanged: panel.controller.text = text
+        onAccepted: panel.take(list.currentIndex)
+        Keys.onDownPressed: list.incrementCurrentIndex()
+        Keys.onUpPressed: list.decrementCurrentIndex()
+    }
+    Label {
+        text: panel.controller.words
+        quiet: true
+        wrapMode: Text.Wrap
+        Layout.fillWidth: true
+    }
+    ListView {
+        id: list
+        Layout.fillWidth: true
+        implicitHeight: contentHeight
+        interactive: false
+        model: panel.controller.found
+        delegate: TableRow {
+            id: row
+            required property int index
+            required property string number
+            required property string buyer
+            required property string place
+            required property string contents
+            required property string state
+            required property string history
+            implicitHeight: words.implicitHeight + 24
+            current: ListView.isCurrentItem
+            sentence: [number, buyer, place, contents, state].join(", ")
+            onPressed: list.currentIndex = index
+            onOpened: panel.take(index)
+            ColumnLayout {
+                id: words
+                width: parent.width
+                y: 12
+                spacing: 4
+                RowLayout {
+                    spacing: 8
+                    Label {
+                        text: row.number
+                        font.bold: true
+                        font.pixelSize: Theme.strong
+                    }
+                    Label {
+                        text: row.buyer + ", " + row.place
+                        Layout.fillWidth: true
+                    }
+                    Label {
+                        text: row.state
+                        font.bold: true
+                        color: Theme.accent
+                    }
+                }
+                Label {
+                    text: row.contents
+                    wrapMode: Text.Wrap
+                    Layout.fillWidth: true
+                }
+                Label {
+                    visible: row.current && text !== ""
+                    text: row.history
+                    quiet: true
+                    font.pixelSize: Theme.small
+                    lineHeight: 1.25
+                    wrapMode: Text.Wrap
+                    Layout.fillWidth: true
+                }
+            }
+        }
+    }
+    buttons: Button {
+        primary: true
+        text: qsTr("Open at the bench")
+        keyHint: qsTr("Enter")
+        enabled: list.count > 0
+        onClicked: panel.take(list.currentIndex)
+    }
+}

@@ -1,0 +1,160 @@
+// What she sells: size, weight, where it stands, how many there are.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Dialogs
+import QtQuick.Layouts
+import Stowbench.App
+import Stowbench.Style
+
+Screen {
+    id: screen
+
+    required property GoodsController controller
+
+    headline: controller.headline
+    footed: false
+
+    Keys.onPressed: event => {
+        if (event.modifiers & (Qt.ControlModifier | Qt.AltModifier)) return;
+        event.accepted = true;
+        switch (event.key) {
+        case Qt.Key_N:
+            panel.begin();
+            break;
+        case Qt.Key_O:
+            files.open();
+            break;
+        case Qt.Key_Return:
+        case Qt.Key_Enter:
+            panel.show(list.currentIndex);
+            break;
+        default:
+            event.accepted = false;
+        }
+    }
+
+    headRight: [
+        TextField {
+            placeholderText: qsTr("Type to filter")
+            label: qsTr("Filter the goods")
+            implicitWidth: 200
+            onTextChanged: screen.controller.rows.filter = text
+        },
+        Button {
+            text: qsTr("New good")
+            keyHint: "N"
+            onClicked: panel.begin()
+        },
+        Button {
+            text: qsTr("Take in a file")
+            keyHint: "O"
+            onClicked: files.open()
+        }
+    ]
+
+    Empty {
+        visible: screen.controller.empty
+        title: qsTr("No goods yet")
+        words: qsTr("Each good has a size and a weight; from these come the outer, the postage and the check on the scale. Enter the first one, or take in a table.")
+        Button {
+            primary: true
+            text: qsTr("New good")
+            keyHint: "N"
+            onClicked: panel.begin()
+        }
+        Button {
+            text: qsTr("Take in a file")
+            keyHint: "O"
+            onClicked: files.open()
+        }
+    }
+    ListView {
+        id: list
+        anchors.fill: parent
+        visible: !screen.controller.empty
+        focus: true
+        clip: true
+        model: screen.controller.rows
+        boundsBehavior: Flickable.StopAtBounds
+        Accessible.role: Accessible.List
+        Accessible.name: qsTr("Goods")
+        delegate: TableRow {
+            id: row
+            required property int index
+            required property string code
+            required property string name
+            required property string size
+            required property string weight
+            required property string shelf
+            required property int pieces
+            required property string marks
+            required property string warning
+            current: ListView.isCurrentItem
+            sentence: [code, name, size, weight, warning].filter(words => words !== "").join(", ")
+            onPressed: {
+                list.currentIndex = index;
+                list.forceActiveFocus();
+            }
+            onOpened: panel.show(index)
+            RowLayout {
+                anchors.fill: parent
+                spacing: 16
+                Label {
+                    text: row.code
+                    font.bold: true
+                    Layout.preferredWidth: 120
+                }
+                ColumnLayout {
+                    spacing: 2
+                    Layout.fillWidth: true
+                    Label {
+                        text: row.name
+                        Layout.fillWidth: true
+                    }
+                    Label {
+                        visible: text !== ""
+                        text: row.warning ? "! " + row.warning : row.marks
+                        color: row.warning ? Theme.ochreText : Theme.secondInk
+                        font.bold: row.warning !== ""
+                        font.pixelSize: Theme.small
+                        Layout.fillWidth: true
+                    }
+                }
+                Label {
+                    text: row.size
+                    horizontalAlignment: Text.AlignRight
+                    Layout.preferredWidth: 190
+                }
+                Label {
+                    text: row.weight
+                    horizontalAlignment: Text.AlignRight
+                    Layout.preferredWidth: 110
+                }
+                Label {
+                    text: row.shelf
+                    quiet: true
+                    horizontalAlignment: Text.AlignRight
+                    Layout.preferredWidth: 64
+                }
+                Label {
+                    text: row.pieces
+                    font.bold: true
+                    horizontalAlignment: Text.AlignRight
+                    Layout.preferredWidth: 56
+                }
+            }
+        }
+    }
+
+    FileDialog {
+        id: files
+        title: qsTr("Goods to take in")
+        nameFilters: [qsTr("Tables (*.csv *.txt *.tsv)"), qsTr("All files (*)")]
+        onAccepted: screen.controller.takeIn(selectedFile)
+    }
+    GoodPanel {
+        id: panel
+        controller: screen.controller
+        onClosed: list.forceActiveFocus()
+    }
+}

@@ -1,0 +1,260 @@
+// Hand-over: what each courier takes, and the numbers they travel by.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Stowbench.App
+import Stowbench.Style
+
+Screen {
+    id: screen
+
+    required property HandOverController controller
+
+    signal goBench
+
+    headline: controller.headline
+    aside: controller.summary
+    footed: false
+
+    Keys.onPressed: event => {
+        if (event.modifiers & (Qt.ControlModifier | Qt.AltModifier)) return;
+        event.accepted = true;
+        if (event.key >= Qt.Key_1 && event.key <= Qt.Key_9) {
+            controller.courierIsHere(event.key - Qt.Key_1);
+        } else if (event.key === Qt.Key_C) {
+            if (list.currentIndex >= 0) controller.cameBack(list.currentIndex);
+        } else if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter || event.key === Qt.Key_T) {
+            if (list.currentItem) list.currentItem.typeTracking();
+        } else {
+            event.accepted = false;
+        }
+    }
+
+    Empty {
+        visible: screen.controller.empty
+        title: qsTr("Nothing is labelled yet")
+        words: qsTr("A parcel comes here when its label sits on it. When the courier stands in the door, one key closes the list.")
+        Button {
+            primary: true
+            text: qsTr("To the bench")
+            keyHint: "F4"
+            onClicked: screen.goBench()
+        }
+    }
+
+    ColumnLayout {
+        anchors.fill: parent
+        anchors.bottomMargin: 16
+        visible: !screen.controller.empty
+        spacing: 16
+
+        Repeater {
+            model: screen.controller.carriers
+            Sheet {
+                id: carrierSheet
+                required property int index
+                required property string carrier
+                required property string collection
+                required property string left
+                required property int labelled
+                required property string behindWords
+                required property string closed
+                Layout.fillWidth: true
+                implicitHeight: Math.max(96, carrierWords.implicitHeight + 32)
+                RowLayout {
+                    anchors.fill: parent
+                    anchors.leftMargin: 24
+                    anchors.rightMargin: 16
+                    spacing: 24
+                    ColumnLayout {
+                        id: carrierWords
+                        spacing: 4
+                        Layout.fillWidth: true
+                        RowLayout {
+                            spacing: 12
+                            Label {
+                                text: carrierSheet.carrier
+                                font.bold: true
+                                font.pixelSize: Theme.title
+                            }
+                            Label {
+                                text: carrierSheet.collection
+                                quiet: true
+                                Layout.alignment: Qt.AlignBaseline
+                            }
+                            Label {
+                                text: carrierSheet.left
+                                font.bold: true
+                                color: Theme.ochreText
+                                Layout.alignment: Qt.AlignBaseline
+                            }
+                        }
+                        Label {
+                            text: carrierSheet.behindWords ? "! " + carrierSheet.behindWords : ""
+                            visible: text !== ""
+                            color: Theme.ochreText
+                            font.bold: true
+                            wrapMode: Text.Wrap
+                            Layout.fillWidth: true
+                        }
+                        Label {
+                            text: carrierSheet.closed
+                            visible: text !== ""
+                            quiet: true
+                            Layout.fillWidth: true
+                        }
+                    }
+                    ColumnLayout {
+                        spacing: 0
+                        Label {
+                            text: carrierSheet.labelled
+                            font.bold: true
+                            font.pixelSize: Theme.now
+                            Layout.alignment: Qt.AlignHCenter
+                        }
+                        Label {
+                            text: qsTr("labelled")
+                            quiet: true
+                            font.pixelSize: Theme.small
+                            Layout.alignment: Qt.AlignHCenter
+                        }
+                    }
+                    Button {
+                        size: Theme.benchTarget
+                        primary: carrierSheet.labelled > 0
+                        enabled: carrierSheet.labelled > 0
+                        text: qsTr("Courier is here")
+                        keyHint: (carrierSheet.index + 1).toString()
+                        Accessible.name: qsTr("%1: courier is here").arg(carrierSheet.carrier)
+                        onClicked: screen.controller.courierIsHere(carrierSheet.index)
+                    }
+                }
+            }
+        }
+
+        RowLayout {
+            Layout.fillWidth: true
+            Label {
+                text: qsTr("Parcels")
+                font.bold: true
+                font.pixelSize: Theme.strong
+                Layout.fillWidth: true
+            }
+            TextField {
+                placeholderText: qsTr("Type to filter")
+                label: qsTr("Filter the parcels")
+                implicitWidth: 180
+                onTextChanged: screen.controller.parcels.filter = text
+            }
+            Button {
+                text: qsTr("Tracking number")
+                keyHint: "T"
+                enabled: list.currentIndex >= 0
+                onClicked: if (list.currentItem) list.currentItem.typeTracking()
+            }
+            Button {
+                text: qsTr("Came back")
+                keyHint: "C"
+                enabled: list.currentIndex >= 0
+                onClicked: screen.controller.cameBack(list.currentIndex)
+            }
+        }
+        ListView {
+            id: list
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            Layout.minimumHeight: 120
+            focus: true
+            clip: true
+            model: screen.controller.parcels
+            boundsBehavior: Flickable.StopAtBounds
+            Accessible.role: Accessible.List
+            Accessible.name: qsTr("Parcels")
+            delegate: TableRow {
+                id: row
+                required property int index
+                required property string number
+                required property string buyer
+                required property string place
+                required property string carrier
+                required property string service
+                required property string weight
+                required property string postage
+                required property string tracking
+                required property string handedOver
+
+                function typeTracking() {
+                    entry.visible = true;
+                    entry.text = tracking;
+                    entry.forceActiveFocus();
+                }
+
+                current: ListView.isCurrentItem
+                sentence: [number, buyer, place, service, tracking, handedOver].filter(words => words !== "").join(", ")
+                onPressed: {
+                    list.currentIndex = index;
+                    list.forceActiveFocus();
+                }
+                onOpened: typeTracking()
+                RowLayout {
+                    anchors.fill: parent
+                    spacing: 16
+                    Label {
+                        text: row.number
+                        font.bold: true
+                        Layout.preferredWidth: 90
+                    }
+                    Label {
+                        text: row.place ? row.buyer + ", " + row.place : row.buyer
+                        Layout.fillWidth: true
+                        Layout.preferredWidth: 3
+                    }
+                    Label {
+                        text: row.service
+                        quiet: true
+                        Layout.fillWidth: true
+                        Layout.preferredWidth: 2
+                    }
+                    Label {
+                        text: row.weight
+                        horizontalAlignment: Text.AlignRight
+                        Layout.preferredWidth: 72
+                    }
+                    Label {
+                        text: row.postage
+                        horizontalAlignment: Text.AlignRight
+                        Layout.preferredWidth: 64
+                    }
+                    Label {
+                        text: entry.visible ? "" : row.tracking || "–"
+                        Layout.preferredWidth: 170
+                        TextField {
+                            id: entry
+                            visible: false
+                            anchors.verticalCenter: parent.verticalCenter
+                            width: 170
+                            label: qsTr("Tracking number of %1").arg(row.number)
+                            onAccepted: {
+                                const wrong = screen.controller.setTracking(row.index, text);
+                                fault = wrong !== "";
+                                if (fault) return;
+                                visible = false;
+                                list.forceActiveFocus();
+                            }
+                            Keys.onEscapePressed: {
+                                visible = false;
+                                list.forceActiveFocus();
+                            }
+                        }
+                    }
+                    Label {
+                        text: row.handedOver
+                        quiet: true
+                        horizontalAlignment: Text.AlignRight
+                        Layout.preferredWidth: 130
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,60 @@
+// How this house works: the settings, one a line.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Stowbench.App
+import Stowbench.Style
+
+Screen {
+    id: screen
+
+    required property HouseController controller
+
+    headline: qsTr("How this house works")
+    aside: qsTr("Enter keeps a line")
+    footed: false
+
+    ListView {
+        id: list
+        anchors.fill: parent
+        focus: true
+        clip: true
+        model: screen.controller.fields
+        boundsBehavior: Flickable.StopAtBounds
+        delegate: TableRow {
+            id: row
+            required property int index
+            required property string key
+            required property string name
+            required property string value
+            required property string unit
+            required property string more
+            property string fault: ""
+            implicitHeight: 60
+            sentence: name + ": " + value
+            RowLayout {
+                anchors.fill: parent
+                spacing: 16
+                Label {
+                    text: row.name
+                    Layout.preferredWidth: 280
+                }
+                TextField {
+                    label: row.name
+                    text: row.value
+                    unit: row.unit
+                    fault: row.fault !== ""
+                    implicitWidth: 280
+                    onAccepted: row.fault = screen.controller.set(row.key, text)
+                    onEditingFinished: if (text !== row.value) row.fault = screen.controller.set(row.key, text)
+                }
+                Label {
+                    text: row.fault ? "! " + row.fault : row.more
+                    color: row.fault ? Theme.brick : Theme.secondInk
+                    font.pixelSize: Theme.small
+                    Layout.fillWidth: true
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,179 @@
+// The window: the day line, the screen of the place she is at, and what lies over all of them.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Window
+import Stowbench.App
+import Stowbench.Style
+
+Window {
+    id: window
+
+    required property Desk desk
+
+    width: 1280
+    height: 800
+    minimumWidth: 640
+    minimumHeight: 400
+    visible: true
+    color: Theme.paper
+    title: qsTr("Stowbench")
+
+    Component.onCompleted: Theme.dark = Qt.binding(() => window.desk.dark)
+
+    ScanCatcher {
+        window: window
+        onScanned: code => window.desk.scan(code)
+    }
+
+    Shortcut {
+        sequence: "F1"
+        onActivated: window.desk.place = Desk.Arrivals
+    }
+    Shortcut {
+        sequence: "F2"
+        onActivated: window.desk.place = Desk.Plan
+    }
+    Shortcut {
+        sequence: "F3"
+        onActivated: window.desk.place = Desk.Pick
+    }
+    Shortcut {
+        sequence: "F4"
+        onActivated: window.desk.place = Desk.Bench
+    }
+    Shortcut {
+        sequence: "F5"
+        onActivated: window.desk.place = Desk.HandOver
+    }
+    Shortcut {
+        sequence: "F9"
+        onActivated: window.desk.place = Desk.Cupboard
+    }
+    Shortcut {
+        sequence: "Ctrl+F"
+        onActivated: find.open()
+    }
+    Shortcut {
+        sequence: "Ctrl+Z"
+        onActivated: window.desk.undo()
+    }
+    Shortcut {
+        sequence: "Ctrl+D"
+        onActivated: window.desk.dark = !window.desk.dark
+    }
+    Shortcut {
+        sequence: "Ctrl+Q"
+        onActivated: window.close()
+    }
+
+    DayLine {
+        id: dayLine
+        width: parent.width
+        line: window.desk.dayLine
+        place: window.desk.place
+        onWent: place => window.desk.place = place
+        onFindAsked: find.open()
+    }
+
+    FocusScope {
+        id: stage
+        anchors.top: dayLine.bottom
+        anchors.bottom: notice.top
+        width: parent.width
+        focus: true
+
+        Loader {
+            anchors.fill: parent
+            focus: true
+            sourceComponent: {
+                switch (window.desk.place) {
+                case Desk.Plan:
+                    return plan;
+                case Desk.Pick:
+                    return pick;
+                case Desk.Bench:
+                    return bench;
+                case Desk.HandOver:
+                    return handOver;
+                case Desk.Cupboard:
+                    return cupboard;
+                default:
+                    return arrivals;
+                }
+            }
+            onLoaded: item.forceActiveFocus()
+        }
+    }
+
+    NoticeLine {
+        id: notice
+        anchors.bottom: parent.bottom
+        width: parent.width
+        notice: window.desk.notice
+        undoWords: window.desk.undoWords
+        onUndo: window.desk.undo()
+    }
+
+    Component {
+        id: arrivals
+        Arrivals {
+            controller: window.desk.arrivals
+            onGoPlan: window.desk.place = Desk.Plan
+        }
+    }
+    Component {
+        id: plan
+        Plan {
+            controller: window.desk.plan
+            onGoArrivals: window.desk.place = Desk.Arrivals
+        }
+    }
+    Component {
+        id: pick
+        Pick {
+            controller: window.desk.pick
+            onGoPlan: window.desk.place = Desk.Plan
+            onGoBench: window.desk.place = Desk.Bench
+        }
+    }
+    Component {
+        id: bench
+        Bench {
+            controller: window.desk.bench
+            goods: window.desk.arrivals.goods
+            onGoPick: window.desk.place = Desk.Pick
+            onGoHandOver: window.desk.place = Desk.HandOver
+        }
+    }
+    Component {
+        id: handOver
+        HandOver {
+            controller: window.desk.handOver
+            onGoBench: window.desk.place = Desk.Bench
+        }
+    }
+    Component {
+        id: cupboard
+        Cupboard {
+            controller: window.desk.cupboard
+        }
+    }
+
+    FindPanel {
+        id: find
+        anchors.fill: parent
+        controller: window.desk.find
+        onParcelChosen: parcel => window.desk.openParcel(parcel)
+        onClosed: stage.forceActiveFocus()
+    }
+
+    StopWord {
+        anchors.fill: parent
+        word: window.desk.stopWord
+        more: window.desk.stopMore
+        onGoOn: {
+            window.desk.goOn();
+            stage.forceActiveFocus();
+        }
+    }
+}

@@ -1,0 +1,41 @@
+// What happened last, and the way back.
+import QtQuick
+import QtQuick.Layouts
+import Stowbench.Style
+
+Rectangle {
+    id: line
+
+    required property string notice
+    required property string undoWords
+
+    signal undo
+
+    implicitHeight: notice || undoWords ? 44 : 0
+    visible: implicitHeight > 0
+    color: Theme.sheet
+
+    Rule {
+        width: parent.width
+    }
+    RowLayout {
+        anchors.fill: parent
+        anchors.leftMargin: Math.min(Theme.page, line.width / 40)
+        anchors.rightMargin: anchors.leftMargin - 8
+        spacing: 16
+        Label {
+            Layout.fillWidth: true
+            text: line.notice
+            font.pixelSize: Theme.small
+            Accessible.role: Accessible.AlertMessage
+        }
+        Button {
+            flat: true
+            visible: line.undoWords !== ""
+            text: line.undoWords
+            keyHint: qsTr("Ctrl Z")
+            font.pixelSize: Theme.small
+            onClicked: line.undo()
+        }
+    }
+}

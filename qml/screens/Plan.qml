@@ -1,0 +1,229 @@
+// Plan: every parcel's outer beside the ones it beat, and what the day comes to.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Stowbench.App
+import Stowbench.Style
+
+Screen {
+    id: screen
+
+    required property PlanController controller
+
+    signal goArrivals
+
+    headline: controller.headline
+    aside: ""
+    footed: !controller.empty
+
+    Keys.onPressed: event => {
+        if (event.modifiers & (Qt.ControlModifier | Qt.AltModifier)) return;
+        event.accepted = true;
+        switch (event.key) {
+        case Qt.Key_P:
+            controller.nextPreference();
+            break;
+        case Qt.Key_R:
+            controller.plan();
+            break;
+        case Qt.Key_L:
+            controller.toggleLock(list.currentIndex);
+            break;
+        case Qt.Key_O:
+            choice.ask(list.currentIndex);
+            break;
+        case Qt.Key_Escape:
+            controller.cancel();
+            break;
+        case Qt.Key_Return:
+        case Qt.Key_Enter:
+            if (controller.working) break;
+            if (controller.stale) controller.plan();
+            else controller.printAndPick();
+            break;
+        default:
+            event.accepted = false;
+        }
+    }
+
+    headRight: [
+        TextField {
+            visible: screen.controller.rows.total > 5 && screen.width > 1000
+            placeholderText: qsTr("Type to filter")
+            label: qsTr("Filter the parcels")
+            implicitWidth: 180
+            onTextChanged: screen.controller.rows.filter = text
+        },
+        Button {
+            visible: !screen.controller.empty
+            flat: true
+            text: screen.controller.preference
+            keyHint: "P"
+            Accessible.description: qsTr("P changes what is preferred")
+            onClicked: screen.controller.nextPreference()
+        },
+        Button {
+            visible: !screen.controller.empty && !screen.controller.stale
+            text: qsTr("Plan again")
+            keyHint: "R"
+            enabled: !screen.controller.working
+            onClicked: screen.controller.plan()
+        }
+    ]
+
+    Empty {
+        visible: screen.controller.empty && !screen.controller.working
+        title: screen.controller.stale ? screen.controller.headline : qsTr("Nothing to plan")
+        words: screen.controller.stale ? qsTr("Each gets the smallest outer that holds it, the filler, the weight and the postage.") : qsTr("Orders that are checked in Arrivals are planned here, all together.")
+        Button {
+            visible: screen.controller.stale
+            primary: true
+            text: qsTr("Plan the day")
+            keyHint: qsTr("Enter")
+            onClicked: screen.controller.plan()
+        }
+        Button {
+            visible: !screen.controller.stale
+            primary: true
+            text: qsTr("To the arrivals")
+            keyHint: "F1"
+            onClicked: screen.goArrivals()
+        }
+    }
+
+    ColumnLayout {
+        anchors.fill: parent
+        spacing: 8
+        visible: !screen.controller.empty || screen.controller.working
+
+        RowLayout { // long work: how far, and the way to stop it
+            visible: screen.controller.working
+            Layout.fillWidth: true
+            spacing: 16
+            Label {
+                text: screen.controller.workWords
+                font.bold: true
+            }
+            Bar {
+                share: screen.controller.progress
+                Layout.fillWidth: true
+                Accessible.ignored: false
+                Accessible.name: screen.controller.workWords
+            }
+            Button {
+                text: qsTr("Stop")
+                keyHint: qsTr("Esc")
+                onClicked: screen.controller.cancel()
+            }
+        }
+
+        ListView {
+            id: list
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            focus: true
+            clip: true
+            spacing: 8
+            model: screen.controller.rows
+            boundsBehavior: Flickable.StopAtBounds
+            highlightMoveDuration: Theme.motion
+            opacity: screen.controller.working ? 0.5 : 1
+            Accessible.role: Accessible.List
+            Accessible.name: qsTr("Parcels")
+
+            header: Column { // orders that cannot go come first
+                width: list.width
+                Repeater {
+                    model: screen.controller.stuck
+                    TableRow {
+                        id: stuckRow
+                        required property string number
+                        required property string buyer
+                        required property string why
+                        width: list.width
+                        implicitHeight: 48
+                        sentence: number + ", " + buyer + ": " + why
+                        Row {
+                            anchors.verticalCenter: parent.verticalCenter
+                            spacing: 12
+                            Label {
+                                text: stuckRow.number
+                                font.bold: true
+                                font.pixelSize: Theme.strong
+                            }
+                            Label {
+                                anchors.verticalCenter: parent.verticalCenter
+                                text: stuckRow.buyer
+                            }
+                            Label {
+                                anchors.verticalCenter: parent.verticalCenter
+                                text: "× " + stuckRow.why
+                                color: Theme.brick
+                                font.bold: true
+                            }
+                        }
+                    }
+                }
+                Item {
+                    width: 1
+                    height: screen.controller.stuck.count > 0 ? 16 : 0
+                }
+            }
+
+            delegate: PlanRow {
+                width: list.width - 14
+                current: ListView.isCurrentItem && list.activeFocus
+                onPressed: {
+                    list.currentIndex = index;
+                    list.forceActiveFocus();
+                }
+                onOpened: choice.ask(index)
+                onLockAsked: screen.controller.toggleLock(index)
+            }
+            ScrollBar {
+                parent: list
+                orientation: Qt.Vertical
+                anchors.right: list.right
+                height: list.height
+                size: list.visibleArea.heightRatio
+                position: list.visibleArea.yPosition
+                onPositionChanged: if (pressed) list.contentY = position * list.contentHeight + list.originY
+            }
+        }
+    }
+
+    foot: Foot {
+        strong: screen.controller.totals
+        quiet: screen.controller.savings
+        warning: screen.controller.shortages
+        Button {
+            visible: !screen.controller.empty
+            text: qsTr("Another outer")
+            keyHint: "O"
+            enabled: list.count > 0
+            onClicked: choice.ask(list.currentIndex)
+        }
+        Button {
+            visible: screen.controller.stale
+            primary: true
+            enabled: !screen.controller.working
+            text: qsTr("Plan the day")
+            keyHint: qsTr("Enter")
+            onClicked: screen.controller.plan()
+        }
+        Button {
+            visible: !screen.controller.stale
+            primary: true
+            enabled: list.count > 0 && !screen.controller.working
+            text: qsTr("Print and pick")
+            keyHint: qsTr("Enter")
+            onClicked: screen.controller.printAndPick()
+        }
+    }
+
+    OuterChoice {
+        id: choice
+        controller: screen.controller
+        onClosed: list.forceActiveFocus()
+    }
+}

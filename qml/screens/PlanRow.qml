@@ -1,0 +1,192 @@
+// One parcel of the plan: whose, in what and why, what it weighs and costs.
+import QtQuick
+import QtQuick.Layouts
+import Stowbench.App
+import Stowbench.Style
+
+Sheet {
+    id: row
+
+    required property int index
+    required property string number
+    required property string buyer
+    required property string place
+    required property string contents
+    required property string warning
+    required property string part
+    required property var outers
+    required property string filler
+    required property string weight
+    required property string price
+    required property string service
+    required property double stepShare
+    required property string edge
+    required property bool edgeAtRisk
+    required property string cheaper
+    required property bool locked
+    required property string sentence
+
+    property bool current: false
+
+    signal pressed
+    signal opened
+    signal lockAsked
+
+    implicitHeight: 136
+    border.color: current ? Theme.accent : Theme.hairline
+    border.width: current ? 2 : 1
+    Accessible.role: Accessible.ListItem
+    Accessible.name: sentence
+    Accessible.onPressAction: opened()
+
+    TapHandler {
+        onTapped: row.pressed()
+        onDoubleTapped: row.opened()
+    }
+
+    RowLayout {
+        anchors.fill: parent
+        anchors.leftMargin: 20
+        anchors.rightMargin: 20
+        anchors.topMargin: 12
+        anchors.bottomMargin: 10
+        spacing: 16
+
+        ColumnLayout {
+            Layout.preferredWidth: 250
+            Layout.maximumWidth: 250
+            Layout.alignment: Qt.AlignTop
+            spacing: 4
+            RowLayout {
+                spacing: 8
+                Layout.fillWidth: true
+                Label {
+                    text: row.number
+                    font.bold: true
+                    font.pixelSize: Theme.strong
+                }
+                Label {
+                    text: row.buyer
+                    Layout.fillWidth: true
+                    Layout.alignment: Qt.AlignBaseline
+                }
+            }
+            Label {
+                text: [row.place, row.part].filter(words => words !== "").join(" · ")
+                quiet: true
+                font.pixelSize: Theme.small
+                Layout.fillWidth: true
+            }
+            Label {
+                text: row.contents
+                wrapMode: Text.Wrap
+                maximumLineCount: row.warning ? 1 : 2
+                Layout.fillWidth: true
+            }
+            Label {
+                visible: text !== ""
+                text: row.warning ? "! " + row.warning : ""
+                color: Theme.ochreText
+                font.bold: true
+                font.pixelSize: Theme.small
+                Layout.fillWidth: true
+            }
+        }
+
+        OuterRow {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            Layout.minimumWidth: 220
+            scene: row.outers
+            sheet: Theme.sheet
+            ink: Theme.ink
+            secondInk: Theme.secondInk
+            hairline: Theme.border
+            accent: Theme.accent
+            ochre: Theme.ochreText
+            brick: Theme.brick
+            dark: Theme.dark
+            family: Theme.family
+            Accessible.role: Accessible.Graphic
+            Accessible.name: sentence
+        }
+
+        GridLayout {
+            columns: 3
+            columnSpacing: 16
+            rowSpacing: 3
+            Layout.preferredWidth: 376
+            Layout.maximumWidth: 376
+            Layout.alignment: Qt.AlignTop
+
+            Label {
+                text: qsTr("filler")
+                quiet: true
+                font.pixelSize: Theme.small
+                Layout.preferredWidth: 80
+            }
+            Label {
+                text: qsTr("weight")
+                quiet: true
+                font.pixelSize: Theme.small
+                Layout.preferredWidth: 110
+            }
+            Label {
+                text: row.price
+                font.bold: true
+                font.pixelSize: Theme.title
+                Layout.fillWidth: true
+                Layout.rowSpan: 2
+                horizontalAlignment: Text.AlignRight
+            }
+            Label {
+                text: row.filler
+                Layout.preferredWidth: 80
+            }
+            Label {
+                text: row.weight
+                Layout.preferredWidth: 110
+            }
+            Label {
+                text: row.cheaper
+                color: Theme.accent
+                font.pixelSize: Theme.small
+                Layout.columnSpan: 2
+                Layout.fillWidth: true
+            }
+            Label {
+                text: row.service
+                quiet: true
+                font.pixelSize: Theme.small
+                horizontalAlignment: Text.AlignRight
+                Layout.fillWidth: true
+            }
+            Bar {
+                share: row.stepShare
+                colour: row.edgeAtRisk ? Theme.ochre : Theme.accent
+                implicitHeight: 6
+                Layout.columnSpan: 3
+                Layout.fillWidth: true
+                Layout.topMargin: 2
+            }
+            Label {
+                text: row.edgeAtRisk ? "! " + row.edge : row.edge
+                color: row.edgeAtRisk ? Theme.ochreText : Theme.secondInk
+                font.bold: row.edgeAtRisk
+                font.pixelSize: Theme.small
+                Layout.columnSpan: 2
+                Layout.fillWidth: true
+            }
+            Label {
+                text: row.locked ? qsTr("kept (L lets go)") : ""
+                quiet: true
+                font.pixelSize: Theme.small
+                horizontalAlignment: Text.AlignRight
+                Layout.fillWidth: true
+                TapHandler {
+                    onTapped: row.lockAsked()
+                }
+            }
+        }
+    }
+}

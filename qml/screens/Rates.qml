@@ -1,0 +1,139 @@
+// Rate sheets: what each carrier asks, step by step, with what is wrong in them.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Dialogs
+import QtQuick.Layouts
+import Stowbench.App
+import Stowbench.Style
+
+Screen {
+    id: screen
+
+    required property RatesController controller
+
+    headline: controller.sheets.length ? controller.sheets[controller.current] : qsTr("Rate sheets")
+    aside: controller.facts
+    footed: false
+
+    Keys.onPressed: event => {
+        if (event.modifiers & (Qt.ControlModifier | Qt.AltModifier)) return;
+        event.accepted = true;
+        switch (event.key) {
+        case Qt.Key_O:
+            folder.open();
+            break;
+        case Qt.Key_Right:
+            controller.current = controller.current + 1;
+            break;
+        case Qt.Key_Left:
+            controller.current = controller.current - 1;
+            break;
+        default:
+            event.accepted = false;
+        }
+    }
+
+    headRight: [
+        Choice {
+            visible: screen.controller.sheets.length > 1
+            label: qsTr("Rate sheet")
+            model: screen.controller.sheets
+            currentIndex: screen.controller.current
+            implicitWidth: 260
+            onActivated: index => screen.controller.current = index
+        },
+        Button {
+            text: qsTr("Take in a sheet")
+            keyHint: "O"
+            onClicked: folder.open()
+        }
+    ]
+
+    Empty {
+        visible: screen.controller.sheets.length === 0
+        title: qsTr("No rate sheet yet")
+        words: qsTr("A carrier's services, zones, formats and steps as tables in one folder. Without one, parcels are planned but not priced.")
+        Button {
+            primary: true
+            text: qsTr("Take in a sheet")
+            keyHint: "O"
+            onClicked: folder.open()
+        }
+    }
+    ColumnLayout {
+        anchors.fill: parent
+        visible: screen.controller.sheets.length > 0
+        spacing: 8
+        Repeater {
+            model: screen.controller.problems
+            Label {
+                required property string modelData
+                text: modelData
+                color: modelData.startsWith("×") ? Theme.brick : Theme.ochreText
+                font.bold: true
+                wrapMode: Text.Wrap
+                Layout.fillWidth: true
+            }
+        }
+        ListView {
+            id: list
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            focus: true
+            clip: true
+            model: screen.controller.steps
+            boundsBehavior: Flickable.StopAtBounds
+            Accessible.role: Accessible.List
+            Accessible.name: qsTr("Steps")
+            delegate: TableRow {
+                id: row
+                required property int index
+                required property string service
+                required property string zone
+                required property string format
+                required property string upTo
+                required property string price
+                required property bool first
+                implicitHeight: first ? 56 : 36
+                sentence: [service, zone, format, upTo, price].join(", ")
+                RowLayout {
+                    anchors.fill: parent
+                    spacing: 16
+                    Label {
+                        text: row.first ? row.service : ""
+                        font.bold: true
+                        Layout.fillWidth: true
+                        Layout.preferredWidth: 3
+                    }
+                    Label {
+                        text: row.first ? row.zone : ""
+                        Layout.fillWidth: true
+                        Layout.preferredWidth: 2
+                    }
+                    Label {
+                        text: row.first ? row.format : ""
+                        Layout.fillWidth: true
+                        Layout.preferredWidth: 2
+                    }
+                    Label {
+                        text: row.upTo
+                        quiet: true
+                        horizontalAlignment: Text.AlignRight
+                        Layout.preferredWidth: 140
+                    }
+                    Label {
+                        text: row.price
+                        font.bold: true
+                        horizontalAlignment: Text.AlignRight
+                        Layout.preferredWidth: 80
+                    }
+                }
+            }
+        }
+    }
+    FolderDialog {
+        id: folder
+        title: qsTr("Folder with a carrier's tables")
+        onAccepted: screen.controller.takeIn(selectedFolder)
+    }
+}

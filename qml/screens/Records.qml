@@ -1,0 +1,68 @@
+// Records: what parcels really cost, how full they were, what packaging left the house.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Stowbench.App
+import Stowbench.Style
+
+Screen {
+    id: screen
+
+    required property RecordsController controller
+
+    headline: qsTr("Records")
+    aside: controller.covers
+    footed: false
+
+    Empty {
+        visible: screen.controller.rows.total === 0
+        title: qsTr("Nothing to record yet")
+        words: qsTr("Every parcel that is packed is counted here: cost, air, weights and packaging by material.")
+    }
+    ListView {
+        anchors.fill: parent
+        focus: true
+        clip: true
+        model: screen.controller.rows
+        boundsBehavior: Flickable.StopAtBounds
+        section.property: "chapter"
+        section.delegate: Label {
+            required property string section
+            text: section
+            font.bold: true
+            font.pixelSize: Theme.strong
+            topPadding: 24
+            bottomPadding: 8
+            Accessible.role: Accessible.Heading
+        }
+        delegate: TableRow {
+            id: row
+            required property int index
+            required property string name
+            required property string value
+            required property string more
+            required property string chapter
+            implicitHeight: 44
+            sentence: name + ": " + value
+            RowLayout {
+                anchors.fill: parent
+                spacing: 16
+                Label {
+                    text: row.name
+                    Layout.preferredWidth: 320
+                }
+                Label {
+                    text: row.value
+                    font.bold: true
+                    horizontalAlignment: Text.AlignRight
+                    Layout.preferredWidth: 160
+                }
+                Label {
+                    text: row.more
+                    quiet: true
+                    Layout.fillWidth: true
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,142 @@
+// The scale: what it says, whether that is right, and where it stands between the postage steps.
+import QtQuick
+import QtQuick.Layouts
+import Stowbench.App
+import Stowbench.Style
+
+Item {
+    id: scale
+
+    required property BenchController controller
+
+    signal left
+
+    readonly property color verdictColour: controller.verdictKind === 3 ? Theme.brick : controller.verdictKind === 2 ? Theme.ochreText : Theme.accent
+
+    function takeFocus() {
+        entry.forceActiveFocus();
+        entry.selectAll();
+    }
+    function begin(digit: string) {
+        entry.text = digit;
+        entry.forceActiveFocus();
+    }
+    function take() {
+        const fault = controller.weigh(entry.text);
+        entry.fault = fault !== "";
+        faultText.text = fault;
+        if (fault !== "") return;
+        entry.text = "";
+        scale.left();
+    }
+
+    implicitHeight: 152
+
+    Rule {
+        width: parent.width
+    }
+    RowLayout {
+        anchors.fill: parent
+        anchors.topMargin: 12
+        spacing: 32
+
+        ColumnLayout {
+            Layout.preferredWidth: 280
+            Layout.maximumWidth: 280
+            Layout.alignment: Qt.AlignTop
+            spacing: 2
+            RowLayout {
+                Layout.fillWidth: true
+                Label {
+                    text: qsTr("Scale")
+                    quiet: true
+                    font.pixelSize: Theme.small
+                    Layout.fillWidth: true
+                }
+                TextField {
+                    id: entry
+                    implicitWidth: 120
+                    implicitHeight: Theme.target
+                    unit: qsTr("g")
+                    label: qsTr("Weight from the scale")
+                    placeholderText: qsTr("type, W")
+                    inputMethodHints: Qt.ImhFormattedNumbersOnly
+                    onAccepted: scale.take()
+                    Keys.onEscapePressed: scale.left()
+                }
+            }
+            Label {
+                text: scale.controller.reading || qsTr("– g")
+                quiet: scale.controller.reading === ""
+                font.pixelSize: Theme.now
+                font.bold: true
+                Accessible.name: qsTr("Weight %1").arg(text)
+            }
+            Label {
+                visible: text !== ""
+                text: (scale.controller.verdictKind >= 2 ? "! " : scale.controller.verdictKind === 1 ? "✓ " : "") + scale.controller.verdict
+                color: scale.controller.verdictKind === 0 ? Theme.secondInk : scale.verdictColour
+                font.bold: scale.controller.verdictKind > 0
+                wrapMode: Text.Wrap
+                maximumLineCount: 2
+                Layout.fillWidth: true
+            }
+            Label {
+                id: faultText
+                visible: text !== ""
+                color: Theme.brick
+                font.pixelSize: Theme.small
+                wrapMode: Text.Wrap
+                Layout.fillWidth: true
+            }
+            Label {
+                visible: text !== "" && !faultText.visible
+                text: scale.controller.verdictMore
+                quiet: true
+                font.pixelSize: Theme.small
+                wrapMode: Text.Wrap
+                maximumLineCount: 2
+                Layout.fillWidth: true
+            }
+        }
+        ColumnLayout {
+            Layout.fillWidth: true
+            Layout.alignment: Qt.AlignTop
+            spacing: 4
+            RowLayout {
+                Layout.fillWidth: true
+                spacing: 16
+                Label {
+                    text: scale.controller.service
+                    quiet: true
+                    Layout.fillWidth: true
+                }
+                Label {
+                    text: (scale.controller.edgeAtRisk ? "! " : "") + scale.controller.edge
+                    color: scale.controller.edgeAtRisk ? Theme.ochreText : Theme.secondInk
+                    font.bold: scale.controller.edgeAtRisk
+                }
+                Button {
+                    visible: scale.controller.verdictKind >= 2
+                    text: qsTr("It is right all the same")
+                    keyHint: "Y"
+                    onClicked: scale.controller.itIsRight()
+                }
+            }
+            PostageRuler {
+                Layout.fillWidth: true
+                scene: scale.controller.ruler
+                sheet: Theme.sheet
+                ink: Theme.ink
+                secondInk: Theme.secondInk
+                hairline: Theme.hairline
+                accent: Theme.accent
+                ochre: Theme.ochreText
+                brick: Theme.brick
+                family: Theme.family
+                Accessible.role: Accessible.Graphic
+                Accessible.name: sentence
+            }
+        }
+    }
+}

@@ -1,0 +1,147 @@
+// What is used up in packing: how much there is, how long it lasts, what to order.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Dialogs
+import QtQuick.Layouts
+import Stowbench.App
+import Stowbench.Style
+
+Screen {
+    id: screen
+
+    required property SuppliesController controller
+
+    headline: controller.headline
+    footed: false
+
+    Keys.onPressed: event => {
+        if (event.modifiers & (Qt.ControlModifier | Qt.AltModifier)) return;
+        event.accepted = true;
+        switch (event.key) {
+        case Qt.Key_O:
+            files.open();
+            break;
+        case Qt.Key_Return:
+        case Qt.Key_Enter:
+            panel.show(list.currentIndex);
+            break;
+        default:
+            event.accepted = false;
+        }
+    }
+
+    headRight: [
+        TextField {
+            placeholderText: qsTr("Type to filter")
+            label: qsTr("Filter the supplies")
+            implicitWidth: 200
+            onTextChanged: screen.controller.rows.filter = text
+        },
+        Button {
+            text: qsTr("Take in a file")
+            keyHint: "O"
+            onClicked: files.open()
+        }
+    ]
+
+    Empty {
+        visible: screen.controller.empty
+        title: qsTr("No supplies yet")
+        words: qsTr("Cartons, mailers, tubes, filler, tape, labels: whatever is used up in packing. Take in a table of them; one line each.")
+        Button {
+            primary: true
+            text: qsTr("Take in a file")
+            keyHint: "O"
+            onClicked: files.open()
+        }
+    }
+    ListView {
+        id: list
+        anchors.fill: parent
+        visible: !screen.controller.empty
+        focus: true
+        clip: true
+        model: screen.controller.rows
+        boundsBehavior: Flickable.StopAtBounds
+        Accessible.role: Accessible.List
+        Accessible.name: qsTr("Supplies")
+        delegate: TableRow {
+            id: row
+            required property int index
+            required property string code
+            required property string name
+            required property string kind
+            required property string size
+            required property string onHand
+            required property string cover
+            required property string cost
+            required property string warning
+            current: ListView.isCurrentItem
+            sentence: [code, name, onHand, cover, warning].filter(words => words !== "").join(", ")
+            onPressed: {
+                list.currentIndex = index;
+                list.forceActiveFocus();
+            }
+            onOpened: panel.show(index)
+            RowLayout {
+                anchors.fill: parent
+                spacing: 16
+                Label {
+                    text: row.code
+                    font.bold: true
+                    Layout.preferredWidth: 120
+                }
+                ColumnLayout {
+                    spacing: 2
+                    Layout.fillWidth: true
+                    Label {
+                        text: row.name
+                        Layout.fillWidth: true
+                    }
+                    Label {
+                        text: row.warning ? "! " + row.warning : row.kind
+                        color: row.warning ? Theme.ochreText : Theme.secondInk
+                        font.bold: row.warning !== ""
+                        font.pixelSize: Theme.small
+                        Layout.fillWidth: true
+                    }
+                }
+                Label {
+                    text: row.size
+                    horizontalAlignment: Text.AlignRight
+                    Layout.preferredWidth: 190
+                }
+                Label {
+                    text: row.cost
+                    quiet: true
+                    horizontalAlignment: Text.AlignRight
+                    Layout.preferredWidth: 72
+                }
+                Label {
+                    text: row.cover
+                    quiet: true
+                    horizontalAlignment: Text.AlignRight
+                    Layout.preferredWidth: 130
+                }
+                Label {
+                    text: row.onHand
+                    font.bold: true
+                    horizontalAlignment: Text.AlignRight
+                    Layout.preferredWidth: 80
+                }
+            }
+        }
+    }
+
+    FileDialog {
+        id: files
+        title: qsTr("Supplies to take in")
+        nameFilters: [qsTr("Tables (*.csv *.txt *.tsv)"), qsTr("All files (*)")]
+        onAccepted: screen.controller.takeIn(selectedFile)
+    }
+    SupplyPanel {
+        id: panel
+        controller: screen.controller
+        onClosed: list.forceActiveFocus()
+    }
+}

@@ -1,0 +1,111 @@
+// One supply: count it, receive it, and every movement of it.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Stowbench.App
+import Stowbench.Style
+
+Panel {
+    id: panel
+
+    required property SuppliesController controller
+    readonly property var supply: controller.detail
+
+    function show(row: int) {
+        if (row < 0) return;
+        controller.look(row);
+        title = supply.name || "";
+        counted.text = received.text = "";
+        counted.fault = received.fault = "";
+        open();
+        counted.forceActiveFocus();
+    }
+    function count() {
+        counted.fault = controller.count(supply.code, counted.text);
+        if (counted.fault === "") counted.text = "";
+    }
+    function receive() {
+        received.fault = controller.receive(supply.code, received.text);
+        if (received.fault === "") received.text = "";
+    }
+
+    Label {
+        text: panel.supply.facts || ""
+        quiet: true
+        wrapMode: Text.Wrap
+        lineHeight: 1.25
+        Layout.fillWidth: true
+    }
+    Label {
+        text: panel.supply.onHand || ""
+        font.bold: true
+        font.pixelSize: Theme.title
+    }
+    RowLayout {
+        Layout.fillWidth: true
+        spacing: 8
+        Field {
+            id: counted
+            label: qsTr("Counted: really there")
+            unit: panel.supply.unit || ""
+            Layout.fillWidth: true
+            onAccepted: panel.count()
+        }
+        Button {
+            text: qsTr("Count")
+            keyHint: qsTr("Enter")
+            Layout.alignment: Qt.AlignTop
+            Layout.topMargin: 20
+            onClicked: panel.count()
+        }
+    }
+    RowLayout {
+        Layout.fillWidth: true
+        spacing: 8
+        Field {
+            id: received
+            label: qsTr("Received: came in")
+            unit: panel.supply.unit || ""
+            Layout.fillWidth: true
+            onAccepted: panel.receive()
+        }
+        Button {
+            text: qsTr("Receive")
+            keyHint: qsTr("Enter")
+            Layout.alignment: Qt.AlignTop
+            Layout.topMargin: 20
+            onClicked: panel.receive()
+        }
+    }
+    Label {
+        text: qsTr("Movements, newest first")
+        quiet: true
+        font.pixelSize: Theme.small
+    }
+    Repeater {
+        model: panel.controller.ledger
+        RowLayout {
+            id: movement
+            required property string when
+            required property string what
+            required property string amount
+            Layout.fillWidth: true
+            spacing: 12
+            Label {
+                text: movement.when
+                quiet: true
+                font.pixelSize: Theme.small
+                Layout.preferredWidth: 130
+            }
+            Label {
+                text: movement.what
+                Layout.fillWidth: true
+            }
+            Label {
+                text: movement.amount
+                font.bold: true
+                horizontalAlignment: Text.AlignRight
+            }
+        }
+    }
+}

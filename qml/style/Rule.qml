@@ -1,0 +1,8 @@
+// A hairline across.
+import QtQuick
+
+Rectangle {
+    implicitHeight: 1
+    implicitWidth: 1
+    color: Theme.hairline
+}
