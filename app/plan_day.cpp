@@ -71,6 +71,7 @@ repack(Day& day, shop::ParcelId id, const std::optional<shop::SupplyCode>& outer
         if (const shop::HeldOrder* order = day.order(piece.order); order != nullptr && !known) orders.push_back(*order);
     }
     planning::Wish wish = wish_of(day, planning::Preference::smallest);
+    wish.first_part = held->plan.part == 1;
     reserve(day, {id}, wish);
     auto plan =
         planning::plan_parcel(day.cupboard(), orders, held->parcel.pieces, day.rate_sheets(), wish, outer, run, memory);
