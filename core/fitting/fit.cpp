@@ -129,6 +129,7 @@ private:
 
     void refuse(Looked& looked)
     {
+        run_.go_on();
         const Candidate& c = looked.candidate;
         const Outer& outer = question_.outers[c.outer];
         const Load& load = load_of(c);

@@ -1,5 +1,14 @@
 // Finds the smallest outer that holds the items, and proves it where it can. Every arrangement that leaves here has
 // passed the checker (check.h). Deterministic for a given question and work limit.
+//
+// When "cannot fit" is said, and how far it reaches:
+//   geometry  edges, turns, volume, pairs, dual feasible functions: any set, any outer but tubes (bounds.h)
+//   geometry  exhausted: up to 16 pieces without soft goods in cartons, gift boxes, board mailers and sleeves; upright
+//             round goods as circles (exact.h). A sleeve with more than 64 possible thicknesses is searched in steps.
+//   geometry  tubes: a single piece, two that must lie side by side, volume, rolls of one diameter (tube.h)
+//   rules     the greatest load of the outer, and nothing else: where only support or top loads stand in the way the
+//             answer is undecided.
+// An item whose content does not go into its own outer is refused everywhere with the proof of that.
 #pragma once
 
 #include "core/fitting/answer.h"
