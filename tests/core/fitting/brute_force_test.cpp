@@ -14,12 +14,13 @@ using Cells = std::bitset<216>;
 struct Tiny {
     std::array<int, 3> box{};
     std::vector<std::array<int, 3>> pieces;
+    bool turned = true; // may the pieces be turned?
 };
 
-std::vector<Cells> places_of(std::array<int, 3> edges, const std::array<int, 3>& box)
+std::vector<Cells> places_of(std::array<int, 3> edges, const std::array<int, 3>& box, bool turned)
 {
     std::vector<Cells> places;
-    std::sort(edges.begin(), edges.end());
+    if (turned) std::sort(edges.begin(), edges.end());
     do {
         for (int x = 0; x + edges[0] <= box[0]; ++x) {
             for (int y = 0; y + edges[1] <= box[1]; ++y) {
@@ -35,7 +36,7 @@ std::vector<Cells> places_of(std::array<int, 3> edges, const std::array<int, 3>&
                 }
             }
         }
-    } while (std::next_permutation(edges.begin(), edges.end()));
+    } while (turned && std::next_permutation(edges.begin(), edges.end()));
     return places;
 }
 
@@ -51,7 +52,7 @@ bool goes_in(const std::vector<std::vector<Cells>>& places, std::size_t piece, c
 bool brute_force(const Tiny& tiny)
 {
     std::vector<std::vector<Cells>> places;
-    for (const auto& piece : tiny.pieces) places.push_back(places_of(piece, tiny.box));
+    for (const auto& piece : tiny.pieces) places.push_back(places_of(piece, tiny.box, tiny.turned));
     std::sort(places.begin(), places.end(), [](const auto& a, const auto& b) { return a.size() < b.size(); });
     return goes_in(places, 0, {});
 }
@@ -64,6 +65,7 @@ Tiny random_tiny(std::mt19937& random)
     };
     for (;;) {
         Tiny tiny;
+        tiny.turned = random() % 3 != 0;
         tiny.box = {from_to(3, 6), from_to(3, 6), from_to(3, 6)};
         const int room = tiny.box[0] * tiny.box[1] * tiny.box[2];
         const int count = from_to(2, 5);
@@ -83,7 +85,8 @@ Question question_of(const Tiny& tiny)
     Question q;
     for (std::size_t i = 0; i < tiny.pieces.size(); ++i) {
         const auto& p = tiny.pieces[i];
-        q.items.push_back(item("p" + std::to_string(i), 1, Block{{Length{p[0]}, Length{p[1]}, Length{p[2]}}}));
+        q.items.push_back(item("p" + std::to_string(i), 1, Block{{Length{p[0]}, Length{p[1]}, Length{p[2]}}},
+                               tiny.turned ? Turns::Rule::any : Turns::Rule::fixed));
     }
     q.outers = {carton("box", 0, 0, 0)};
     q.outers[0].form.inner = {Length{tiny.box[0]}, Length{tiny.box[1]}, Length{tiny.box[2]}};
