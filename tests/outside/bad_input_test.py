@@ -3,6 +3,7 @@
 
   bad_input_test.py PATH_TO_STOWBENCH
 """
+import contextlib
 import json
 import os
 import pathlib
@@ -41,7 +42,7 @@ class BadInput(unittest.TestCase):
         self.assertEqual(self.run_it("verify").returncode, 0)
 
     def rows(self, table):
-        with sqlite3.connect(self.book) as book:
+        with contextlib.closing(sqlite3.connect(self.book)) as book:
             return book.execute(f"SELECT count(*) FROM {table}").fetchone()[0]
 
     def keep_one_order(self):
@@ -142,8 +143,9 @@ class BadInput(unittest.TestCase):
 
     def test_book_of_a_newer_version(self):
         self.keep_one_order()
-        with sqlite3.connect(self.book) as book:
+        with contextlib.closing(sqlite3.connect(self.book)) as book:
             book.execute("PRAGMA user_version = 9999")
+            book.execute("PRAGMA wal_checkpoint(TRUNCATE)")
         before = self.book.read_bytes()
         done = self.run_it("plan")
         self.assertEqual(done.returncode, 4)
