@@ -207,6 +207,16 @@ public:
             context_.out << day_json(plan_, input_.orders, numbers, timing_).dump() << '\n';
         } else {
             print_day(context_.out, plan_, input_.orders, day_.cupboard(), numbers);
+            for (const shop::HeldOrder& held : day_.orders()) {
+                if (held.state != shop::OrderState::arrived) continue;
+                for (const shop::OrderFinding& found : shop::look_over(held.order, day_.today())) {
+                    if (found.blocks) {
+                        say(context_.out,
+                            QObject::tr("Waits: %1 (%2)")
+                                .arg(QString::fromStdString(held.order.key.number), words::finding(found)));
+                    }
+                }
+            }
             for (const shop::Parcel& parcel : book::parcels(day_.book())) {
                 if (parcel.state != shop::ParcelState::planned && book::parcel_standing(day_.book(), parcel).stops()) {
                     say(context_.out,
