@@ -88,7 +88,8 @@ public:
 
 class ArrivalsController : public QObject {
     Q_OBJECT
-    QML_ANONYMOUS
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
     Q_PROPERTY(stow::view::RowModel* orders READ orders CONSTANT)
     Q_PROPERTY(QString headline READ headline NOTIFY changed) // "3 orders need a look"
     Q_PROPERTY(QString summary READ summary NOTIFY changed)   // "21 ready to plan, 2 set aside"

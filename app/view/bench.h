@@ -39,7 +39,8 @@ public:
 
 class BenchController : public QObject {
     Q_OBJECT
-    QML_ANONYMOUS
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
     Q_PROPERTY(bool empty READ empty NOTIFY changed)
     Q_PROPERTY(bool canHandOver READ canHandOver NOTIFY changed) // the bench is free, labelled parcels wait
     Q_PROPERTY(stow::view::RowModel* waiting READ waiting CONSTANT)

@@ -1,6 +1,6 @@
 #include "app/view/bench_scale.h"
 
-#include "app/view/suspects.h"
+#include "app/scale_check.h"
 #include "app/view/text.h"
 #include "app/words/format.h"
 #include "core/weighing/expected.h"
@@ -82,27 +82,25 @@ ScaleWords scale_words(const Day& day, const book::HeldParcel& held, std::option
     const shop::WeightEstimate& expected = held.plan.weight;
     said.ruler.expected = in_grams(expected.mean);
     said.ruler.sigma = in_grams(expected.spread);
+    const QString seen_from =
+        Say::tr("a thing missing is seen from %1 on").arg(words::weight(weighing::least_detectable(expected.spread)));
     if (!reading) {
         said.verdict = Say::tr("expected %1").arg(words::weight_and_spread(expected));
-        said.more = Say::tr("a thing missing is seen from %1 on")
-                        .arg(words::weight(weighing::least_detectable(expected.spread)));
+        said.more = seen_from;
     } else {
         said.reading = words::weight(*reading);
         said.ruler.reading = in_grams(*reading);
-        const double off = in_grams(*reading - expected.mean);
-        const double sigmas = std::abs(off) / std::max(in_grams(expected.spread), 0.1);
-        if (sigmas <= weighing::alarm_spreads) {
+        const weighing::Finding finding = check_scale(day, held, shop::WeighingStage::closed, *reading);
+        said.verdict = words_of(day, finding);
+        said.more = Say::tr("expected %1").arg(words::weight_and_spread(finding.expected));
+        if (finding.verdict == weighing::Finding::Verdict::right) {
             said.kind = 1;
-            said.verdict = Say::tr("as expected, %1").arg(words::weight_and_spread(expected));
-            said.more = Say::tr("a thing missing is seen from %1 on")
-                            .arg(words::weight(weighing::least_detectable(expected.spread)));
+            said.more += QStringLiteral(" · ") + seen_from;
         } else {
             constexpr double beyond_doubt = 4;
+            const double sigmas = std::abs(in_grams(finding.off)) / std::max(in_grams(finding.expected.spread), 0.1);
             said.kind = sigmas > beyond_doubt ? 3 : 2;
             said.ruler.stop = said.kind == 3;
-            const QString by = words::weight(tenth_g(std::llround(std::abs(off) * 10)));
-            said.verdict = off < 0 ? Say::tr("%1 too light").arg(by) : Say::tr("%1 too heavy").arg(by);
-            said.more = suspicion(day, held.plan, *reading);
         }
     }
 

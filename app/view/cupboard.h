@@ -32,7 +32,8 @@ public:
 
 class GoodsController : public QObject {
     Q_OBJECT
-    QML_ANONYMOUS
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
     Q_PROPERTY(stow::view::RowModel* rows READ rows CONSTANT)
     Q_PROPERTY(QString headline READ headline NOTIFY changed)
     Q_PROPERTY(bool empty READ empty NOTIFY changed)
@@ -88,7 +89,8 @@ public:
 
 class SuppliesController : public QObject {
     Q_OBJECT
-    QML_ANONYMOUS
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
     Q_PROPERTY(stow::view::RowModel* rows READ rows CONSTANT)
     Q_PROPERTY(stow::view::RowModel* ledger READ ledger CONSTANT)
     Q_PROPERTY(QString headline READ headline NOTIFY changed)
@@ -139,7 +141,8 @@ public:
 
 class RatesController : public QObject {
     Q_OBJECT
-    QML_ANONYMOUS
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
     Q_PROPERTY(QStringList sheets READ sheets NOTIFY changed)
     Q_PROPERTY(int current READ current WRITE setCurrent NOTIFY changed)
     Q_PROPERTY(QString facts READ facts NOTIFY changed) // valid, currency, tax
@@ -181,7 +184,8 @@ public:
 
 class RecordsController : public QObject {
     Q_OBJECT
-    QML_ANONYMOUS
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
     Q_PROPERTY(stow::view::RowModel* rows READ rows CONSTANT)
     Q_PROPERTY(QString covers READ covers NOTIFY changed) // "1 Oct to 25 Nov, 212 parcels"
 public:
@@ -212,7 +216,8 @@ public:
 
 class HouseController : public QObject {
     Q_OBJECT
-    QML_ANONYMOUS
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
     Q_PROPERTY(stow::view::RowModel* fields READ fields CONSTANT)
 public:
     explicit HouseController(Day& day, QObject* parent = nullptr);
@@ -230,7 +235,8 @@ private:
 
 class CupboardController : public QObject {
     Q_OBJECT
-    QML_ANONYMOUS
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
     Q_PROPERTY(stow::view::GoodsController* goods READ goods CONSTANT)
     Q_PROPERTY(stow::view::SuppliesController* supplies READ supplies CONSTANT)
     Q_PROPERTY(stow::view::RatesController* rates READ rates CONSTANT)

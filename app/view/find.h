@@ -28,7 +28,8 @@ public:
 
 class FindController : public QObject {
     Q_OBJECT
-    QML_ANONYMOUS
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
     Q_PROPERTY(QString text READ text WRITE setText NOTIFY changed)
     Q_PROPERTY(QString words READ words NOTIFY changed) // "3 found", "nothing found for …"
     Q_PROPERTY(stow::view::RowModel* found READ found CONSTANT)

@@ -13,7 +13,7 @@ struct CarrierRow {
     Q_GADGET
     Q_PROPERTY(QString carrier MEMBER carrier)
     Q_PROPERTY(QString collection MEMBER collection)
-    Q_PROPERTY(QString left MEMBER left)
+    Q_PROPERTY(QString remaining MEMBER left)
     Q_PROPERTY(int labelled MEMBER labelled)
     Q_PROPERTY(int behind MEMBER behind)
     Q_PROPERTY(QString behindWords MEMBER behind_words)
@@ -44,7 +44,8 @@ public:
 
 class HandOverController : public QObject {
     Q_OBJECT
-    QML_ANONYMOUS
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
     Q_PROPERTY(stow::view::RowModel* carriers READ carriers CONSTANT)
     Q_PROPERTY(stow::view::RowModel* parcels READ parcels CONSTANT)
     Q_PROPERTY(QString headline READ headline NOTIFY changed)

@@ -45,7 +45,8 @@ public:
 
 class PickController : public QObject {
     Q_OBJECT
-    QML_ANONYMOUS
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
     Q_PROPERTY(stow::view::RowModel* walk READ walk CONSTANT)
     Q_PROPERTY(stow::view::RowModel* trays READ trays CONSTANT)
     Q_PROPERTY(QString headline READ headline NOTIFY changed) // "Round 1 of 4: 6 trays, 17 pieces"

@@ -78,7 +78,8 @@ public:
 
 class PlanController : public QObject {
     Q_OBJECT
-    QML_ANONYMOUS
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
     Q_PROPERTY(stow::view::RowModel* rows READ rows CONSTANT)
     Q_PROPERTY(stow::view::RowModel* stuck READ stuck CONSTANT)
     Q_PROPERTY(stow::view::RowModel* choices READ choices CONSTANT) // other outers for the row asked about

@@ -6,7 +6,7 @@ import QtQuick.Layouts
 import Stowbench.App
 import Stowbench.Style
 
-Screen {
+Page {
     id: screen
 
     required property ArrivalsController controller

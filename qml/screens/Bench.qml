@@ -5,7 +5,7 @@ import QtQuick.Layouts
 import Stowbench.App
 import Stowbench.Style
 
-Screen {
+Page {
     id: screen
 
     required property BenchController controller
@@ -128,7 +128,7 @@ Screen {
                     anchors.topMargin: 24
                     anchors.bottomMargin: 48
                     scene: screen.controller.scene
-                    layer: screen.controller.layer
+                    upToLayer: screen.controller.layer
                     highlight: screen.controller.highlight
                     sheet: Theme.sheet
                     paper: Theme.paper
@@ -361,12 +361,12 @@ Screen {
             }
         }
 
-        Scale {
+        ScaleStrip {
             id: scale
             Layout.columnSpan: 2
             Layout.fillWidth: true
             controller: screen.controller
-            onLeft: steps.forceActiveFocus()
+            onAway: steps.forceActiveFocus()
         }
     }
 

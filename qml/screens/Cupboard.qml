@@ -1,5 +1,4 @@
 // The cupboard: what she sells, what she packs with, what postage costs, what was, and how this house works.
-pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import Stowbench.App

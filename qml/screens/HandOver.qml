@@ -5,7 +5,7 @@ import QtQuick.Layouts
 import Stowbench.App
 import Stowbench.Style
 
-Screen {
+Page {
     id: screen
 
     required property HandOverController controller
@@ -55,7 +55,7 @@ Screen {
                 required property int index
                 required property string carrier
                 required property string collection
-                required property string left
+                required property string remaining
                 required property int labelled
                 required property string behindWords
                 required property string closed
@@ -83,7 +83,7 @@ Screen {
                                 Layout.alignment: Qt.AlignBaseline
                             }
                             Label {
-                                text: carrierSheet.left
+                                text: carrierSheet.remaining
                                 font.bold: true
                                 color: Theme.ochreText
                                 Layout.alignment: Qt.AlignBaseline

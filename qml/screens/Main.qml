@@ -1,5 +1,4 @@
 // The window: the day line, the screen of the place she is at, and what lies over all of them.
-pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Window
 import Stowbench.App

@@ -5,7 +5,7 @@ import QtQuick.Layouts
 import Stowbench.App
 import Stowbench.Style
 
-Screen {
+Page {
     id: screen
 
     required property PickController controller

@@ -6,7 +6,7 @@ import QtQuick.Layouts
 import Stowbench.App
 import Stowbench.Style
 
-Screen {
+Page {
     id: screen
 
     required property RatesController controller
@@ -20,7 +20,7 @@ Screen {
         event.accepted = true;
         switch (event.key) {
         case Qt.Key_O:
-            folder.open();
+            files.open();
             break;
         case Qt.Key_Right:
             controller.current = controller.current + 1;
@@ -45,19 +45,19 @@ Screen {
         Button {
             text: qsTr("Take in a sheet")
             keyHint: "O"
-            onClicked: folder.open()
+            onClicked: files.open()
         }
     ]
 
     Empty {
         visible: screen.controller.sheets.length === 0
         title: qsTr("No rate sheet yet")
-        words: qsTr("A carrier's services, zones, formats and steps as tables in one folder. Without one, parcels are planned but not priced.")
+        words: qsTr("A carrier's services, zones, formats and steps as one table. Without one, parcels are planned but not priced.")
         Button {
             primary: true
             text: qsTr("Take in a sheet")
             keyHint: "O"
-            onClicked: folder.open()
+            onClicked: files.open()
         }
     }
     ColumnLayout {
@@ -131,9 +131,10 @@ Screen {
             }
         }
     }
-    FolderDialog {
-        id: folder
-        title: qsTr("Folder with a carrier's tables")
-        onAccepted: screen.controller.takeIn(selectedFolder)
+    FileDialog {
+        id: files
+        title: qsTr("A carrier's rate sheet")
+        nameFilters: [qsTr("Tables (*.csv *.txt *.tsv)"), qsTr("All files (*)")]
+        onAccepted: screen.controller.takeIn(selectedFile)
     }
 }

@@ -7,7 +7,6 @@ T.Button {
 
     property string keyHint: ""
     property bool primary: false
-    property bool flat: false
     property bool warning: false
     property bool stacked: false // key under the words, for narrow buttons
     property int size: Theme.target

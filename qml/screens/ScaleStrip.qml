@@ -9,7 +9,7 @@ Item {
 
     required property BenchController controller
 
-    signal left
+    signal away
 
     readonly property color verdictColour: controller.verdictKind === 3 ? Theme.brick : controller.verdictKind === 2 ? Theme.ochreText : Theme.accent
 
@@ -27,7 +27,7 @@ Item {
         faultText.text = fault;
         if (fault !== "") return;
         entry.text = "";
-        scale.left();
+        scale.away();
     }
 
     implicitHeight: 152
@@ -62,7 +62,7 @@ Item {
                     placeholderText: qsTr("type, W")
                     inputMethodHints: Qt.ImhFormattedNumbersOnly
                     onAccepted: scale.take()
-                    Keys.onEscapePressed: scale.left()
+                    Keys.onEscapePressed: scale.away()
                 }
             }
             Label {

@@ -1,0 +1,158 @@
+// Opens the window on a shop book, walks every place and panel of it, takes a picture of each, and fails on any word
+// the QML engine says. Without a book: a new, empty one.
+//   screens [--book FILE] [--out DIR] [--size 1280x800] [--dark] [--clock 08:30] [--day 2026-11-25]
+#include "app/day.h"
+#include "app/painting/fonts.h"
+#include "app/view/desk.h"
+#include "core/book/parcels.h"
+
+#include <QCommandLineParser>
+#include <QDir>
+#include <QGuiApplication>
+#include <QQmlApplicationEngine>
+#include <QQuickStyle>
+#include <QQuickWindow>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include <iostream>
+
+namespace {
+
+using namespace stow;
+using Place = view::Desk::Place;
+
+int complaints = 0;
+
+void listen(QtMsgType type, const QMessageLogContext& context, const QString& message)
+{
+    // The offscreen platform says so when it lacks a capability; that is not ours.
+    const bool ours = !message.contains(QLatin1String("propagateSizeHints"));
+    if (type != QtDebugMsg && type != QtInfoMsg && ours) ++complaints;
+    std::cerr << qPrintable(qFormatLogMessage(type, context, message)) << '\n';
+}
+
+class Pictures {
+public:
+    Pictures(QQuickWindow& window, QDir out) : window_(window), out_(std::move(out)) {}
+
+    void take(const QString& name)
+    {
+        QTest::qWait(250); // animations are at most 150 ms
+        const QImage image = window_.grabWindow();
+        if (image.isNull() || !image.save(out_.filePath(name + QStringLiteral(".png")))) {
+            std::cerr << "no picture of " << qPrintable(name) << '\n';
+            ++complaints;
+        }
+    }
+    void press(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier)
+    {
+        QTest::keyClick(&window_, key, with);
+        QTest::qWait(80); // longer than characters are held back for a scanner
+    }
+    void type(const char* text)
+    {
+        for (const char* c = text; *c != '\0'; ++c) {
+            QTest::keyClick(&window_, *c);
+            QTest::qWait(60); // as a hand types
+        }
+    }
+
+private:
+    QQuickWindow& window_;
+    QDir out_;
+};
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    QGuiApplication application(argc, argv);
+    QCommandLineParser line;
+    line.addOptions({{QStringLiteral("book"), {}, QStringLiteral("file")},
+                     {QStringLiteral("out"), {}, QStringLiteral("folder")},
+                     {QStringLiteral("size"), {}, QStringLiteral("WxH"), QStringLiteral("1280x800")},
+                     {QStringLiteral("dark"), {}},
+                     {QStringLiteral("day"), {}, QStringLiteral("date"), QStringLiteral("2026-11-25")},
+                     {QStringLiteral("clock"), {}, QStringLiteral("time"), QStringLiteral("15:48")}});
+    line.process(application);
+    qInstallMessageHandler(listen);
+    if (!painting::load_fonts()) return 2;
+
+    const QTemporaryDir folder;
+    const QString file = line.isSet(QStringLiteral("book")) ? line.value(QStringLiteral("book"))
+                                                            : folder.filePath(QStringLiteral("shop.book"));
+    auto book = book::Book::open(file.toStdString());
+    const auto date = parse_date(line.value(QStringLiteral("day")).toStdString());
+    const auto time = parse_time_of_day(line.value(QStringLiteral("clock")).toStdString());
+    if (!book || !date || !time) {
+        std::cerr << "book, day or clock cannot be read\n";
+        return 2;
+    }
+    const LocalTime now{*date, *time};
+    Day day(std::move(*book), [now] { return now; });
+
+    QQuickStyle::setStyle(QStringLiteral("Stowbench.Style"));
+    view::Desk desk(day);
+    desk.setDark(line.isSet(QStringLiteral("dark")));
+    QQmlApplicationEngine engine;
+    engine.setInitialProperties({{QStringLiteral("desk"), QVariant::fromValue(&desk)}});
+    engine.load(QUrl(QStringLiteral("qrc:/qt-project.org/imports/Stowbench/Screens/Main.qml")));
+    auto* window = engine.rootObjects().isEmpty() ? nullptr : qobject_cast<QQuickWindow*>(engine.rootObjects().front());
+    if (window == nullptr) return 1;
+    const QStringList size = line.value(QStringLiteral("size")).split(QLatin1Char('x'));
+    if (size.size() == 2) window->resize(size[0].toInt(), size[1].toInt());
+    window->show();
+    window->requestActivate();
+
+    QDir out(line.isSet(QStringLiteral("out")) ? line.value(QStringLiteral("out")) : folder.path());
+    out.mkpath(QStringLiteral("."));
+    Pictures pictures(*window, out);
+    using P = std::pair<Place, const char*>;
+    for (const auto& [place, name] : {P{Place::Arrivals, "arrivals"}, P{Place::Plan, "plan"}, P{Place::Pick, "pick"},
+                                      P{Place::Bench, "bench"}, P{Place::HandOver, "hand_over"}}) {
+        desk.setPlace(place);
+        pictures.take(QString::fromLatin1(name));
+    }
+    pictures.press(Qt::Key_F1);
+    pictures.press(Qt::Key_N);
+    pictures.take(QStringLiteral("arrivals_by_hand"));
+    pictures.press(Qt::Key_Escape);
+    pictures.press(Qt::Key_F2);
+    pictures.press(Qt::Key_O);
+    pictures.take(QStringLiteral("plan_another_outer"));
+    pictures.press(Qt::Key_Escape);
+    desk.setPlace(Place::Cupboard);
+    const std::array<const char*, 5> shelves{"goods", "supplies", "rates", "records", "house"};
+    for (std::size_t i = 0; i < shelves.size(); ++i) {
+        pictures.press(static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(i)));
+        pictures.take(QStringLiteral("cupboard_%1").arg(QLatin1String(shelves.at(i))));
+        if (i > 1) continue;
+        pictures.press(i == 0 ? Qt::Key_N : Qt::Key_Return);
+        pictures.take(QStringLiteral("cupboard_%1_one").arg(QLatin1String(shelves.at(i))));
+        pictures.press(Qt::Key_Escape);
+    }
+    pictures.press(Qt::Key_F, Qt::ControlModifier);
+    pictures.type("al");
+    pictures.take(QStringLiteral("find"));
+    pictures.press(Qt::Key_Escape);
+    desk.setPlace(Place::Bench);
+    if (!desk.bench()->empty()) {
+        while (!desk.bench()->weighing() && desk.bench()->currentStep() + 1 < desk.bench()->stepCount()) {
+            if (desk.bench()->currentStep() == 2) pictures.take(QStringLiteral("bench_step"));
+            pictures.press(Qt::Key_Space);
+        }
+        const double expected = desk.bench()->ruler().expected;
+        desk.bench()->weigh(QString::number(expected + 4, 'f', 0));
+        pictures.take(QStringLiteral("bench_weighed"));
+        desk.bench()->weigh(QString::number(expected * 0.7, 'f', 0));
+        pictures.take(QStringLiteral("bench_wrong"));
+        pictures.press(Qt::Key_Space);
+        pictures.take(QStringLiteral("bench_too_light"));
+        desk.bench()->labelMissing();
+        pictures.take(QStringLiteral("bench_address"));
+        desk.bench()->labelMissing();
+    }
+    std::cerr << complaints << " complaints\n";
+    return complaints == 0 ? 0 : 1;
+}
