@@ -11,7 +11,7 @@ namespace stow {
 
 int open_window(QGuiApplication& application, Day& day)
 {
-    QQuickStyle::setStyle(QStringLiteral("Stowbench.Style"));
+    QQuickStyle::setStyle(QStringLiteral("Basic")); // beneath our own controls, whatever the desktop says
     view::Desk desk(day);
     QQmlApplicationEngine engine;
     engine.setInitialProperties({{QStringLiteral("desk"), QVariant::fromValue(&desk)}});
