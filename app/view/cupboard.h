@@ -178,8 +178,10 @@ struct RecordRow {
     Q_PROPERTY(QString value MEMBER value)
     Q_PROPERTY(QString more MEMBER more)
     Q_PROPERTY(QString chapter MEMBER chapter)
+    Q_PROPERTY(bool first MEMBER first)
 public:
     QString name, value, more, chapter;
+    bool first = false; // of its chapter
 };
 
 class RecordsController : public QObject {

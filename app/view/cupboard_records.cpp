@@ -93,6 +93,7 @@ void RecordsController::refresh()
                         {},
                         materials});
     }
+    for (std::size_t i = 0; i < rows.size(); ++i) rows[i].first = i == 0 || rows[i].chapter != rows[i - 1].chapter;
     rows_.show(std::move(rows));
     emit changed();
 }

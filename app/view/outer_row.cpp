@@ -35,13 +35,28 @@ void OuterRow::paint(QPainter* painter)
 {
     if (scene_.outers.empty()) return;
     const double floor = height() - words_height;
-    const double column = width() / static_cast<double>(scene_.outers.size());
+    // Where the reasons would not be read whole, the smallest outers are left out: the nearest misses tell most.
+    const QFontMetricsF metrics(font(13));
+    std::size_t first = 0;
+    const auto column_from = [&](std::size_t from) {
+        return width() / static_cast<double>(scene_.outers.size() - from);
+    };
+    const auto too_wide = [&](const auto& outer) {
+        return metrics.horizontalAdvance(outer.words) > column_from(first) - 8;
+    };
+    while (scene_.outers.size() - first > 2 &&
+           std::any_of(scene_.outers.begin() + static_cast<std::ptrdiff_t>(first), scene_.outers.end(), too_wide)) {
+        ++first;
+    }
+    const std::vector<OuterRowScene::Outer> shown(scene_.outers.begin() + static_cast<std::ptrdiff_t>(first),
+                                                  scene_.outers.end());
+    const double column = column_from(first);
     const papers::Extent room{static_cast<int>((column - between) * hundredths_a_pixel),
                               static_cast<int>(floor * hundredths_a_pixel)};
 
     // One scale for the row: what suits the largest outer alone in its column suits all.
     papers::Scale scale{static_cast<std::int64_t>(most_pixels_a_mm * hundredths_a_pixel * 10), 100};
-    for (const auto& outer : scene_.outers) {
+    for (const auto& outer : shown) {
         const auto& a = outer.arrangement;
         const auto own = papers::common_scale({closed_size(a.form, a.contents_thickness, a.cut_height)}, room, 0);
         if (own.numerator * scale.denominator < scale.numerator * own.denominator) scale = own;
@@ -51,7 +66,7 @@ void OuterRow::paint(QPainter* painter)
     painter->drawLine(QPointF(0, floor + 0.5), QPointF(width(), floor + 0.5));
     const auto& palette = dark_ ? painting::dark() : painting::light();
     double left = 4;
-    for (const auto& outer : scene_.outers) {
+    for (const auto& outer : shown) {
         const auto list = papers::side_view(outer.arrangement, scale, outer.standing, outer.stayed_out);
         const double wide = static_cast<double>(list.extent.width) / hundredths_a_pixel;
         const double tall = static_cast<double>(list.extent.height) / hundredths_a_pixel;

@@ -63,7 +63,7 @@ OuterRowScene outer_row(const Day& day, const planning::ParcelPlan& plan)
     if (plan.cut_at) chosen.name = Say::tr("%1 cut to %2 mm").arg(chosen.name).arg(in_mm(*plan.cut_at));
     chosen.good = plan.proven_smallest;
     chosen.words = plan.squeezed          ? Say::tr("by hand, pressed")
-                   : plan.proven_smallest ? Say::tr("smallest, proven")
+                   : plan.proven_smallest ? Say::tr("proven")
                                           : Say::tr("smallest found");
     said.prepend(chosen.name + QStringLiteral(": ") + chosen.words);
     scene.outers.push_back(std::move(chosen));

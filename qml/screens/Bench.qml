@@ -287,7 +287,7 @@ Page {
                             id: number
                             anchors.centerIn: parent
                             text: step.done ? "✓" : step.mark
-                            color: step.done ? Theme.onAccent : Theme.ink
+                            color: step.done ? Theme.accentInk : Theme.ink
                             font.family: Theme.family
                             font.pixelSize: Theme.small
                             font.bold: true

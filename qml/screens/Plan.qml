@@ -117,6 +117,44 @@ Page {
             }
         }
 
+        ListView { // orders that cannot go come first
+            Layout.fillWidth: true
+            Layout.preferredHeight: Math.min(contentHeight, 3 * 48)
+            visible: count > 0
+            clip: true
+            model: screen.controller.stuck
+            boundsBehavior: Flickable.StopAtBounds
+            Accessible.role: Accessible.List
+            Accessible.name: qsTr("Orders that cannot go")
+            delegate: TableRow {
+                id: stuckRow
+                required property string number
+                required property string buyer
+                required property string why
+                implicitHeight: 48
+                sentence: number + ", " + buyer + ": " + why
+                Row {
+                    anchors.verticalCenter: parent.verticalCenter
+                    spacing: 12
+                    Label {
+                        text: stuckRow.number
+                        font.bold: true
+                        font.pixelSize: Theme.strong
+                    }
+                    Label {
+                        anchors.verticalCenter: parent.verticalCenter
+                        text: stuckRow.buyer
+                    }
+                    Label {
+                        anchors.verticalCenter: parent.verticalCenter
+                        text: "× " + stuckRow.why
+                        color: Theme.brick
+                        font.bold: true
+                    }
+                }
+            }
+        }
+
         ListView {
             id: list
             Layout.fillWidth: true
@@ -130,45 +168,6 @@ Page {
             opacity: screen.controller.working ? 0.5 : 1
             Accessible.role: Accessible.List
             Accessible.name: qsTr("Parcels")
-
-            header: Column { // orders that cannot go come first
-                width: list.width
-                Repeater {
-                    model: screen.controller.stuck
-                    TableRow {
-                        id: stuckRow
-                        required property string number
-                        required property string buyer
-                        required property string why
-                        width: list.width
-                        implicitHeight: 48
-                        sentence: number + ", " + buyer + ": " + why
-                        Row {
-                            anchors.verticalCenter: parent.verticalCenter
-                            spacing: 12
-                            Label {
-                                text: stuckRow.number
-                                font.bold: true
-                                font.pixelSize: Theme.strong
-                            }
-                            Label {
-                                anchors.verticalCenter: parent.verticalCenter
-                                text: stuckRow.buyer
-                            }
-                            Label {
-                                anchors.verticalCenter: parent.verticalCenter
-                                text: "× " + stuckRow.why
-                                color: Theme.brick
-                                font.bold: true
-                            }
-                        }
-                    }
-                }
-                Item {
-                    width: 1
-                    height: screen.controller.stuck.count > 0 ? 16 : 0
-                }
-            }
 
             delegate: PlanRow {
                 width: list.width - 14

@@ -25,16 +25,6 @@ Page {
         clip: true
         model: screen.controller.rows
         boundsBehavior: Flickable.StopAtBounds
-        section.property: "chapter"
-        section.delegate: Label {
-            required property string section
-            text: section
-            font.bold: true
-            font.pixelSize: Theme.strong
-            topPadding: 24
-            bottomPadding: 8
-            Accessible.role: Accessible.Heading
-        }
         delegate: TableRow {
             id: row
             required property int index
@@ -42,10 +32,21 @@ Page {
             required property string value
             required property string more
             required property string chapter
-            implicitHeight: 44
+            required property bool first
+            implicitHeight: first ? 96 : 44
             sentence: name + ": " + value
+            Label {
+                visible: row.first
+                y: 20
+                text: row.chapter
+                font.bold: true
+                font.pixelSize: Theme.strong
+                Accessible.role: Accessible.Heading
+            }
             RowLayout {
-                anchors.fill: parent
+                anchors.bottom: parent.bottom
+                width: parent.width
+                height: 44
                 spacing: 16
                 Label {
                     text: row.name

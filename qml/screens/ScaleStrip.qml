@@ -30,7 +30,7 @@ Item {
         scale.away();
     }
 
-    implicitHeight: 152
+    implicitHeight: 172
 
     Rule {
         width: parent.width
@@ -79,6 +79,7 @@ Item {
                 font.bold: scale.controller.verdictKind > 0
                 wrapMode: Text.Wrap
                 maximumLineCount: 2
+                lineHeight: 0.95
                 Layout.fillWidth: true
             }
             Label {

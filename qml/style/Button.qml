@@ -11,7 +11,7 @@ T.Button {
     property bool stacked: false // key under the words, for narrow buttons
     property int size: Theme.target
 
-    readonly property color words: !enabled ? Theme.secondInk : primary ? Theme.onAccent : warning ? Theme.brick : Theme.ink
+    readonly property color words: !enabled ? Theme.secondInk : primary ? Theme.accentInk : warning ? Theme.brick : Theme.ink
 
     implicitWidth: Math.max(implicitContentWidth + leftPadding + rightPadding, size)
     implicitHeight: Math.max(implicitContentHeight + topPadding + bottomPadding, size)
@@ -58,7 +58,7 @@ T.Button {
         KeyHint {
             id: hint
             text: control.keyHint
-            onAccent: control.primary && control.enabled
+            overAccent: control.primary && control.enabled
             x: control.stacked ? 0 : parent.width - width
             y: control.stacked ? label.y + label.height + 2 : (parent.height - height) / 2
         }

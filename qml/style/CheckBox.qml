@@ -23,7 +23,7 @@ T.CheckBox {
             anchors.centerIn: parent
             visible: control.checked
             text: "✓"
-            color: Theme.onAccent
+            color: Theme.accentInk
             font.family: Theme.family
             font.pixelSize: Theme.body
             font.bold: true

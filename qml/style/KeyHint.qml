@@ -2,9 +2,9 @@
 import QtQuick
 
 Text {
-    property bool onAccent: false
+    property bool overAccent: false
 
-    color: onAccent ? Theme.onAccent : Theme.secondInk
+    color: overAccent ? Theme.accentInk : Theme.secondInk
     font.family: Theme.family
     font.pixelSize: Theme.small
     textFormat: Text.PlainText

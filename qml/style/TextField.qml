@@ -18,7 +18,7 @@ T.TextField {
     font.pixelSize: Theme.body
     color: Theme.ink
     selectionColor: Theme.accent
-    selectedTextColor: Theme.onAccent
+    selectedTextColor: Theme.accentInk
     placeholderTextColor: Theme.secondInk
     selectByMouse: true
 

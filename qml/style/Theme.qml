@@ -13,7 +13,7 @@ QtObject {
     readonly property color border: dark ? "#76818B" : "#878D8E" // of things to press: 3:1 on paper
     readonly property color accent: dark ? "#5CC2AE" : "#0E6B5C"
     readonly property color accentPressed: dark ? "#7FD2C1" : "#0A5347"
-    readonly property color onAccent: dark ? "#10211D" : "#FFFFFF"
+    readonly property color accentInk: dark ? "#10211D" : "#FFFFFF"
     readonly property color accentTint: dark ? "#1E3A36" : "#E1EEEB"
     readonly property color ochre: dark ? "#D9A13F" : "#B7791F"
     readonly property color ochreText: dark ? "#E3B25C" : "#8A5A12" // 4.5:1, for words
@@ -21,7 +21,7 @@ QtObject {
     readonly property color brick: dark ? "#E58473" : "#A63A2B"
     readonly property color brickTint: dark ? "#40241F" : "#F7E4E0"
 
-    readonly property string family: "B612"
+    readonly property string family: "Stow" // B612 under the name app/painting gives it
     readonly property int small: 13
     readonly property int body: 15
     readonly property int strong: 18

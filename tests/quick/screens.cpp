@@ -38,6 +38,7 @@ public:
 
     void take(const QString& name)
     {
+        std::cerr << "- " << qPrintable(name) << '\n';
         QTest::qWait(250); // animations are at most 150 ms
         const QImage image = window_.grabWindow();
         if (image.isNull() || !image.save(out_.filePath(name + QStringLiteral(".png")))) {
