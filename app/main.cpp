@@ -2,6 +2,7 @@
 #include "app/command/command.h"
 #include "app/painting/fonts.h"
 #include "app/window.h"
+#include "app/words/translations.h"
 #include "core/book/book.h"
 
 #include <QGuiApplication>
@@ -58,6 +59,7 @@ int main(int argc, char** argv)
     QGuiApplication application(argc, argv);
     QGuiApplication::setApplicationName(QStringLiteral("Stowbench"));
     QGuiApplication::setApplicationVersion(QStringLiteral(STOW_VERSION));
+    words::install_translations(application);
     context.demo_data = demo_data();
     if (!painting::load_fonts()) {
         std::cerr << "The program's own fonts cannot be read; it was not built whole.\n";

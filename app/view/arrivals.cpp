@@ -207,7 +207,7 @@ void ArrivalsController::look(qlonglong order)
                    {QStringLiteral("shop"), text(o.key.shop)},
                    {QStringLiteral("date"), words::date(o.date)},
                    {QStringLiteral("state"), words::state(held->state)},
-                   {QStringLiteral("address"), address_of(o.to)},
+                   {QStringLiteral("address"), address_of(o.to, day_.cupboard().house.address.country)},
                    {QStringLiteral("name"), text(o.to.name)},
                    {QStringLiteral("street"), street},
                    {QStringLiteral("postcode"), text(o.to.postcode)},

@@ -144,7 +144,8 @@ void BenchController::show()
     note_ = standing.stops() ? tr("The order changed since it was planned: look at it in Find before it goes on")
             : order != nullptr && !order->order.note.empty() ? tr("Note: %1").arg(text(order->order.note))
                                                              : QString();
-    address_ = copying_ && order != nullptr ? address_of(order->order.to) : QString();
+    address_ =
+        copying_ && order != nullptr ? address_of(order->order.to, day_.cupboard().house.address.country) : QString();
 
     plan_steps_ = parcel_steps(day_, *held_);
     const int last = static_cast<int>(plan_steps_.size()) - 1;

@@ -52,6 +52,14 @@ QString movement_word(book::MovementKind kind)
     return {};
 }
 
+// A forecast from a day or two of use would be a guess.
+constexpr std::chrono::days least_history{14};
+
+bool long_known(const std::vector<book::Movement>& movements, Instant now)
+{
+    return !movements.empty() && movements.front().at <= now - least_history;
+}
+
 shop::Amount used_lately(const std::vector<book::Movement>& movements, Instant now)
 {
     shop::Amount used;
@@ -91,8 +99,9 @@ void SuppliesController::refresh()
         const auto found = cupboard.on_hand.find(code);
         const shop::Amount on_hand = found != cupboard.on_hand.end() ? found->second : shop::Amount{};
         row.on_hand = words::amount(on_hand, supply.unit);
-        if (const auto cover = supplies::days_of_cover(on_hand, used_lately(by_code[code.text], day_.book().now()),
-                                                       days_looked_back)) {
+        const auto& moved = by_code[code.text];
+        const auto cover = supplies::days_of_cover(on_hand, used_lately(moved, day_.book().now()), days_looked_back);
+        if (cover && long_known(moved, day_.book().now())) {
             row.cover = tr("lasts %n days", nullptr, *cover);
         }
         row.cost = words::money(supply.cost);

@@ -6,6 +6,7 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <cmath>
 
 namespace stow::view {
 
@@ -62,12 +63,26 @@ void OuterRow::paint(QPainter* painter)
         if (own.numerator * scale.denominator < scale.numerator * own.denominator) scale = own;
     }
 
+    // What stayed out is drawn beside its outer: nothing may reach into the next column.
+    const auto drawn = [&](const auto& outer) {
+        return papers::side_view(outer.arrangement, scale, outer.standing, outer.stayed_out);
+    };
+    double widest = 0;
+    for (const auto& outer : shown) {
+        widest = std::max(widest, static_cast<double>(drawn(outer).extent.width) / hundredths_a_pixel);
+    }
+    if (widest > column - 8) {
+        scale.numerator *= 100;
+        scale.denominator =
+            static_cast<std::int64_t>(std::ceil(static_cast<double>(scale.denominator) * 100 * widest / (column - 8)));
+    }
+
     painter->setPen(QPen(second_ink_, 1));
     painter->drawLine(QPointF(0, floor + 0.5), QPointF(width(), floor + 0.5));
     const auto& palette = dark_ ? painting::dark() : painting::light();
     double left = 4;
     for (const auto& outer : shown) {
-        const auto list = papers::side_view(outer.arrangement, scale, outer.standing, outer.stayed_out);
+        const auto list = drawn(outer);
         const double wide = static_cast<double>(list.extent.width) / hundredths_a_pixel;
         const double tall = static_cast<double>(list.extent.height) / hundredths_a_pixel;
         painting::paint(*painter, QRectF(left, floor - tall, wide, tall), list, palette, painting::on_screen);

@@ -62,8 +62,8 @@ PlanRow row_of(const Day& day, const planning::ParcelPlan& plan, const shop::Par
         row.service = PlanController::tr("no service takes it");
     }
     if (plan.saves_if_larger) {
-        row.cheaper = PlanController::tr("%1 would cost %2 less in all")
-                          .arg(text(plan.cheaper_outer.text), words::money(*plan.saves_if_larger));
+        row.cheaper =
+            PlanController::tr("%1 saves %2").arg(text(plan.cheaper_outer.text), words::money(*plan.saves_if_larger));
     }
     if (parcel != nullptr) {
         row.parcel = parcel->id.value;
@@ -120,9 +120,12 @@ void PlanController::refresh()
     }
     stale_ = waiting > 0;
     show_rows(std::move(rows), plans);
-    headline_ = stale_           ? tr("%n orders to plan", nullptr, waiting)
-                : !plans.empty() ? tr("%n parcels planned", nullptr, static_cast<int>(plans.size()))
-                                 : tr("Plan");
+    const QString in_plan = tr("%n parcels planned", nullptr, static_cast<int>(plans.size()));
+    const QString to_plan = tr("%n orders to plan", nullptr, waiting);
+    if (stale_ && !plans.empty())
+        headline_ = in_plan + QStringLiteral(" · ") + to_plan;
+    else
+        headline_ = stale_ ? to_plan : !plans.empty() ? in_plan : tr("Plan");
     emit changed();
 }
 

@@ -44,10 +44,10 @@ QString place_of(const shop::Address& to)
     return joined({text(to.town), text(to.country)}, QStringLiteral(" "));
 }
 
-QString address_of(const shop::Address& to)
+QString address_of(const shop::Address& to, const std::string& from_country)
 {
     QStringList lines;
-    for (const std::string& line : papers::address_lines(to, {})) lines += text(line);
+    for (const std::string& line : papers::address_lines(to, from_country)) lines += text(line);
     return lines.join(QLatin1Char('\n'));
 }
 

@@ -26,7 +26,7 @@ inline std::string utf8(const QString& s)
 
 QString joined(const QStringList& words, const QString& between = QStringLiteral(" · ")); // leaves out what is empty
 QString place_of(const shop::Address& to);                                                // "Ostermund DE"
-QString address_of(const shop::Address& to);                                              // line by line
+QString address_of(const shop::Address& to, const std::string& from_country);             // line by line
 QString contents_of(const Day& day, const shop::Order& order); // "2 ink bottle sea green, 1 sealing wax"
 QString contents_of(const Day& day, const planning::ParcelPlan& plan);
 QString good_name(const Day& day, const shop::GoodCode& code);

@@ -52,7 +52,7 @@ Panel {
                 Label {
                     text: choice.code
                     font.bold: true
-                    Layout.preferredWidth: 72
+                    Layout.preferredWidth: 96
                 }
                 Label {
                     text: choice.name

@@ -14,5 +14,6 @@ build/tests/quick/screens --book build/screens/day/demo.book --out build/screens
 rm -rf build/screens/day
 ls build/screens
 if [ "${1:-}" = keep ]; then
-    cp build/screens/plan.png build/screens/bench.png tests/pictures/
+    cp build/screens/plan.png tests/pictures/plan.png
+    cp build/screens/bench_weighed.png tests/pictures/bench.png
 fi

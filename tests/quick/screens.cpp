@@ -4,6 +4,7 @@
 #include "app/day.h"
 #include "app/painting/fonts.h"
 #include "app/view/desk.h"
+#include "app/words/translations.h"
 #include "core/book/parcels.h"
 
 #include <QCommandLineParser>
@@ -78,6 +79,7 @@ int main(int argc, char** argv)
                      {QStringLiteral("clock"), {}, QStringLiteral("time"), QStringLiteral("15:48")}});
     line.process(application);
     qInstallMessageHandler(listen);
+    words::install_translations(application);
     if (!painting::load_fonts()) return 2;
 
     const QTemporaryDir folder;

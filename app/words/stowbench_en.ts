@@ -1,0 +1,337 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="en" sourcelanguage="en">
+<context>
+    <name>QObject</name>
+    <message numerus="yes">
+        <source>List %1 for %2: %n parcels</source>
+        <translation>
+            <numerusform>List %1 for %2: %n parcel</numerusform>
+            <numerusform>List %1 for %2: %n parcels</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>View</name>
+    <message numerus="yes">
+        <source>%n new</source>
+        <translation>
+            <numerusform>%n new</numerusform>
+            <numerusform>%n new</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n changed</source>
+        <translation>
+            <numerusform>%n changed</numerusform>
+            <numerusform>%n changed</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n known already</source>
+        <translation>
+            <numerusform>%n known already</numerusform>
+            <numerusform>%n known already</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more</source>
+        <translation>
+            <numerusform>%n more</numerusform>
+            <numerusform>%n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>stow::view::ArrivalsController</name>
+    <message numerus="yes">
+        <source>%n orders need a look</source>
+        <translation>
+            <numerusform>%n order needs a look</numerusform>
+            <numerusform>%n orders need a look</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n orders arrived, nothing in the way</source>
+        <translation>
+            <numerusform>%n order arrived, nothing in the way</numerusform>
+            <numerusform>%n orders arrived, nothing in the way</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fine as they are</source>
+        <translation>
+            <numerusform>%n fine as it is</numerusform>
+            <numerusform>%n fine as they are</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n ready to plan</source>
+        <translation>
+            <numerusform>%n ready to plan</numerusform>
+            <numerusform>%n ready to plan</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n set aside</source>
+        <translation>
+            <numerusform>%n set aside</numerusform>
+            <numerusform>%n set aside</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rows</source>
+        <translation>
+            <numerusform>%n row</numerusform>
+            <numerusform>%n rows</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new</source>
+        <translation>
+            <numerusform>%n new</numerusform>
+            <numerusform>%n new</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n changed</source>
+        <translation>
+            <numerusform>%n changed</numerusform>
+            <numerusform>%n changed</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n known already</source>
+        <translation>
+            <numerusform>%n known already</numerusform>
+            <numerusform>%n known already</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n called off</source>
+        <translation>
+            <numerusform>%n called off</numerusform>
+            <numerusform>%n called off</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rows left out</source>
+        <translation>
+            <numerusform>%n row left out</numerusform>
+            <numerusform>%n rows left out</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n orders are ready</source>
+        <translation>
+            <numerusform>%n order is ready</numerusform>
+            <numerusform>%n orders are ready</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>stow::view::BenchController</name>
+    <message numerus="yes">
+        <source>%n more wait</source>
+        <translation>
+            <numerusform>%n more waits</numerusform>
+            <numerusform>%n more wait</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>stow::view::FindController</name>
+    <message numerus="yes">
+        <source>%n found</source>
+        <translation>
+            <numerusform>%n found</numerusform>
+            <numerusform>%n found</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>stow::view::GoodsController</name>
+    <message numerus="yes">
+        <source>%n goods</source>
+        <translation>
+            <numerusform>%n good</numerusform>
+            <numerusform>%n goods</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to make more of</source>
+        <translation>
+            <numerusform>%n to make more of</numerusform>
+            <numerusform>%n to make more of</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>stow::view::HandOverController</name>
+    <message numerus="yes">
+        <source>%n not labelled yet and would stay</source>
+        <translation>
+            <numerusform>%n not labelled yet and would stay</numerusform>
+            <numerusform>%n not labelled yet and would stay</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n parcels</source>
+        <translation>
+            <numerusform>%n parcel</numerusform>
+            <numerusform>%n parcels</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n parcels ready to go</source>
+        <translation>
+            <numerusform>%n parcel ready to go</numerusform>
+            <numerusform>%n parcels ready to go</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n handed over today</source>
+        <translation>
+            <numerusform>%n handed over today</numerusform>
+            <numerusform>%n handed over today</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>List %1 for %2: %n parcels</source>
+        <translation>
+            <numerusform>List %1 for %2: %n parcel</numerusform>
+            <numerusform>List %1 for %2: %n parcels</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>stow::view::PickController</name>
+    <message numerus="yes">
+        <source>%n parcels to pick</source>
+        <translation>
+            <numerusform>%n parcel to pick</numerusform>
+            <numerusform>%n parcels to pick</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n trays a round</source>
+        <translation>
+            <numerusform>%n tray a round</numerusform>
+            <numerusform>%n trays a round</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n trays</source>
+        <translation>
+            <numerusform>%n tray</numerusform>
+            <numerusform>%n trays</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>stow::view::PlanController</name>
+    <message numerus="yes">
+        <source>%n parcels planned</source>
+        <translation>
+            <numerusform>%n parcel planned</numerusform>
+            <numerusform>%n parcels planned</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n orders to plan</source>
+        <translation>
+            <numerusform>%n order to plan</numerusform>
+            <numerusform>%n orders to plan</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n parcels</source>
+        <translation>
+            <numerusform>%n parcel</numerusform>
+            <numerusform>%n parcels</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Stopped: %n orders were not reached</source>
+        <translation>
+            <numerusform>Stopped: %n order was not reached</numerusform>
+            <numerusform>Stopped: %n orders were not reached</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>stow::view::RatesController</name>
+    <message numerus="yes">
+        <source>%n services</source>
+        <translation>
+            <numerusform>%n service</numerusform>
+            <numerusform>%n services</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n zones</source>
+        <translation>
+            <numerusform>%n zone</numerusform>
+            <numerusform>%n zones</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>stow::view::RecordsController</name>
+    <message numerus="yes">
+        <source>the last 12 months, %n parcels</source>
+        <translation>
+            <numerusform>the last 12 months, %n parcel</numerusform>
+            <numerusform>the last 12 months, %n parcels</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n parcels were weighed</source>
+        <translation>
+            <numerusform>%n parcel was weighed</numerusform>
+            <numerusform>%n parcels were weighed</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>stow::view::SuppliesController</name>
+    <message numerus="yes">
+        <source>lasts %n days</source>
+        <translation>
+            <numerusform>lasts %n day</numerusform>
+            <numerusform>lasts %n days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n supplies, enough of all</source>
+        <translation>
+            <numerusform>%n supply, enough of it</numerusform>
+            <numerusform>%n supplies, enough of all</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n supplies to reorder</source>
+        <translation>
+            <numerusform>%n supply to reorder</numerusform>
+            <numerusform>%n supplies to reorder</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>comes in %n days</source>
+        <translation>
+            <numerusform>comes in %n day</numerusform>
+            <numerusform>comes in %n days</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>words</name>
+    <message numerus="yes">
+        <source>%n of %1 missing on the shelf</source>
+        <translation>
+            <numerusform>%n of %1 missing on the shelf</numerusform>
+            <numerusform>%n of %1 missing on the shelf</numerusform>
+        </translation>
+    </message>
+</context>
+</TS>
