@@ -27,6 +27,10 @@ constexpr Relations bit(std::size_t relation)
 {
     return static_cast<Relations>(1U << relation);
 }
+constexpr bool has(std::uint8_t bits, std::size_t number)
+{
+    return (bits & bit(number)) != 0;
+}
 
 constexpr int most_refused = 60; // arrangements that `accept` turns down before the search gives up
 
@@ -173,7 +177,7 @@ private:
     {
         std::uint8_t left = 0;
         for (std::size_t p = 0; p < extents_[i].size(); ++p) {
-            if ((s.poses[i] >> p & 1U) == 0) continue;
+            if (!has(s.poses[i], p)) continue;
             bool fits = true;
             for (std::size_t a = 0; a < 3; ++a) {
                 const Coordinate side = extents_[i][p].side[a];
@@ -194,7 +198,7 @@ private:
             s.section[a][i] = INT64_MAX;
         }
         for (std::size_t p = 0; p < extents_[i].size(); ++p) {
-            if ((left >> p & 1U) == 0) continue;
+            if (!has(left, p)) continue;
             const auto& side = extents_[i][p].side;
             for (std::size_t a = 0; a < 3; ++a) {
                 s.least[a][i] = std::min(s.least[a][i], side[a]);
@@ -242,7 +246,7 @@ private:
     bool surely_block(const State& s, std::size_t i) const
     {
         for (std::size_t p = 0; p < extents_[i].size(); ++p) {
-            if ((s.poses[i] >> p & 1U) != 0 && extents_[i][p].diameter != 0) return false;
+            if (has(s.poses[i], p) && extents_[i][p].diameter != 0) return false;
         }
         return true;
     }
@@ -263,9 +267,9 @@ private:
             std::int64_t low, high; // the low side at its highest is `high`, the high side at its lowest is `low`
         };
         const auto reach = [&](std::size_t i, const Extent* circle) -> Reach {
-            const std::int64_t low = 2 * s.earliest[b][i], high = 2 * s.latest[b][i];
+            const std::int64_t low = std::int64_t{2} * s.earliest[b][i], high = std::int64_t{2} * s.latest[b][i];
             if (circle != nullptr) return {low + circle->side[b], high + circle->side[b]};
-            return {low + 2 * s.least[b][i], high};
+            return {low + std::int64_t{2} * s.least[b][i], high};
         };
         if ((c1 == nullptr && !surely_block(s, first)) || (c2 == nullptr && !surely_block(s, second))) return blocks;
         const Reach r1 = reach(first, c1), r2 = reach(second, c2);
@@ -290,8 +294,8 @@ private:
         if (std::has_single_bit(possible)) s.holds[i][j] = possible;
         s.possible[i][j] = possible;
         for (std::size_t a = 0; a < 3; ++a) {
-            follow(s, (possible >> a & 1U) != 0, (s.holds[i][j] >> a & 1U) != 0, a, i, j, changed);
-            follow(s, (possible >> (a + 3) & 1U) != 0, (s.holds[i][j] >> (a + 3) & 1U) != 0, a, j, i, changed);
+            follow(s, has(possible, a), has(s.holds[i][j], a), a, i, j, changed);
+            follow(s, has(possible, a + 3), has(s.holds[i][j], a + 3), a, j, i, changed);
         }
         return true;
     }
@@ -513,10 +517,10 @@ private:
         if (s.earliest[2][j] + s.least[2][j] <= s.earliest[2][i]) return false;
         std::array<std::int64_t, 2> off{}; // doubled
         for (std::size_t a = 0; a < 2; ++a) {
-            const std::int64_t low1 = 2 * s.earliest[a][i], low2 = 2 * s.earliest[a][j];
+            const std::int64_t low1 = std::int64_t{2} * s.earliest[a][i], low2 = std::int64_t{2} * s.earliest[a][j];
             const auto low = [&](std::int64_t at, const Extent* c) { return c != nullptr ? at + c->side[a] : at; };
             const auto high = [&](std::int64_t at, const Extent* c, std::size_t p) {
-                return c != nullptr ? at + c->side[a] : at + 2 * s.least[a][p];
+                return c != nullptr ? at + c->side[a] : at + std::int64_t{2} * s.least[a][p];
             };
             off[a] = std::max({low(low2, c2) - high(low1, c1, i), low(low1, c1) - high(low2, c2, j), std::int64_t{0}});
         }
@@ -546,7 +550,7 @@ private:
     {
         const std::uint8_t poses = states_[depth].poses[i];
         for (std::size_t p = 0; p < extents_[i].size(); ++p) {
-            if ((poses >> p & 1U) == 0) continue;
+            if (!has(poses, p)) continue;
             State& child = states_[depth + 1];
             child = states_[depth];
             child.poses[i] = static_cast<std::uint8_t>(1U << p);
@@ -566,7 +570,7 @@ private:
         {
             const State& s = states_[depth];
             for (std::size_t r = 0; r < 6; ++r) {
-                if ((s.possible[i][j] & bit(r)) == 0) continue;
+                if (!has(s.possible[i][j], r)) continue;
                 const std::size_t a = r % 3, first = r < 3 ? i : j, second = r < 3 ? j : i;
                 const Coordinate slack = s.latest[a][second] - s.earliest[a][first] - s.least[a][first];
                 // The way with most room to spare first.
