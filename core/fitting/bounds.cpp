@@ -4,18 +4,18 @@
 
 namespace stow::fitting {
 
-namespace {
-
-Refusal refusal(Reason reason, const Kind* kind = nullptr, Units short_by = 0)
+Refusal refusal(Reason reason, const Kind* kind, Units short_by)
 {
     Refusal r;
     r.verdict = Verdict::cannot_fit;
     r.proof = Proof::geometry;
     r.reason = reason;
     if (short_by > 0) r.short_by = Length{short_by};
-    if (kind != nullptr) r.item = std::to_string(kind->item); // the caller puts the name in its place
+    if (kind != nullptr) r.item = std::to_string(kind->item);
     return r;
 }
+
+namespace {
 
 Units excess(const Sides& side, const Sides& room)
 {

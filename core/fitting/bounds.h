@@ -10,6 +10,9 @@
 
 namespace stow::fitting {
 
+// A refusal proved by geometry. Its item is the kind's place in the question; the caller puts the name there.
+Refusal refusal(Reason reason, const Kind* kind = nullptr, Units short_by = 0);
+
 // Edges, turns, volume and pairs; a microsecond.
 std::optional<Refusal> refuse_fast(const Load& load, const Space& space);
 

@@ -1,5 +1,6 @@
 #include "core/fitting/tube.h"
 
+#include "core/fitting/bounds.h"
 #include "core/fitting/candidate.h"
 
 #include <cmath>
@@ -131,17 +132,6 @@ bool fits_alone(const Pose& pose, const Load& load, const Tube& tube)
 {
     const auto [across, along] = misses(pose, load, tube);
     return across <= 0 && along <= 0;
-}
-
-Refusal refusal(Reason reason, const Kind* kind = nullptr, Units short_by = 0)
-{
-    Refusal r;
-    r.verdict = Verdict::cannot_fit;
-    r.proof = Proof::geometry;
-    r.reason = reason;
-    if (short_by > 0) r.short_by = Length{short_by};
-    if (kind != nullptr) r.item = std::to_string(kind->item);
-    return r;
 }
 
 std::optional<Refusal> refuse_single(const Load& load, const Tube& tube)
@@ -361,7 +351,7 @@ std::optional<Refusal> refuse_tube(const Load& load, const Tube& tube)
 
 std::optional<Arrangement> find_in_tube(const Load& load, const Tube& tube, int tries, Run& run, const Accept& accept)
 {
-    if (const auto found = columns(load, tube, run)) {
+    if (auto found = columns(load, tube, run)) {
         if (accept(*found)) return found;
     }
     return bundle(load, tube, tries, run, accept);
