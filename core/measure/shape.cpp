@@ -1,18 +1,13 @@
 #include "core/measure/shape.h"
 
+#include "core/measure/overload.h"
+
 #include <algorithm>
 #include <cmath>
 
 namespace stow {
 
 namespace {
-
-template <class... F>
-struct Overload : F... {
-    using F::operator()...;
-};
-template <class... F>
-Overload(F...) -> Overload<F...>;
 
 // Volume of a cylinder, π taken as 3.14159 so that it never exceeds the true value.
 Volume cylinder_volume(Length d, Length h)
