@@ -52,7 +52,7 @@ std::optional<Date> parse_date(std::string_view iso)
 std::optional<TimeOfDay> parse_time_of_day(std::string_view text)
 {
     const auto colon = text.find(':');
-    if (colon == std::string_view::npos || colon > 2 || text.size() - colon != 3) return std::nullopt;
+    if (colon > 2 || text.size() - colon != 3) return std::nullopt; // no colon: more than 2, too
     const auto hours = whole(text.substr(0, colon)), minutes = whole(text.substr(colon + 1));
     if (!hours || !minutes || *hours > 23 || *minutes > 59) return std::nullopt;
     return TimeOfDay{*hours * 60 + *minutes};
