@@ -18,20 +18,10 @@ std::vector<Found> faults(const RateSheet& sheet)
     return found;
 }
 
-Format box(const char* name, std::int64_t l, std::int64_t w, std::int64_t h)
-{
-    Format f;
-    f.name = name;
-    f.most_length = mm(l);
-    f.most_width = mm(w);
-    f.most_height = mm(h);
-    return f;
-}
-
 RateSheet good_sheet()
 {
-    RateSheet sheet = one_format_sheet(box("small", 350, 250, 80), grams(500));
-    sheet.formats.push_back(box("large", 600, 400, 300));
+    RateSheet sheet = one_format_sheet(format_mm("small", 350, 250, 80), grams(500));
+    sheet.formats.push_back(format_mm("large", 600, 400, 300));
     sheet.steps = {{"parcel", "home", "small", grams(500), euro(300)},
                    {"parcel", "home", "small", grams(1000), euro(380)},
                    {"parcel", "home", "large", grams(1000), euro(500)},

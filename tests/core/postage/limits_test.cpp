@@ -147,16 +147,6 @@ TEST(PostalParcel, TheContestProblemPostOffice)
     EXPECT_FALSE(takes(sheet, parcel_of(size_mm(700, 400, 301))));
 }
 
-Format format_mm(const char* name, std::int64_t l, std::int64_t w, std::int64_t h)
-{
-    Format f;
-    f.name = name;
-    f.most_length = mm(l);
-    f.most_width = mm(w);
-    f.most_height = mm(h);
-    return f;
-}
-
 // A post of the United Kingdom: letter 240 x 165 x 5 mm to 100 g, large letter 353 x 250 x 25 to 750 g, small parcel
 // 450 x 350 x 160 to 2 kg (tube 450 x 80), medium 610 x 460 x 460 to 20 kg (tube length + 2 diameters 1040, length 900)
 // (mail parcel sizes at publishthispost.com; hub-packaging.com 2025). Prices are only ranks.

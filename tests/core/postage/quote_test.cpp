@@ -7,20 +7,10 @@ namespace {
 
 using testing::ElementsAre;
 
-Format format(const char* name, std::int64_t l, std::int64_t w, std::int64_t h)
-{
-    Format f;
-    f.name = name;
-    f.most_length = mm(l);
-    f.most_width = mm(w);
-    f.most_height = mm(h);
-    return f;
-}
-
 RateSheet two_formats()
 {
-    RateSheet sheet = one_format_sheet(format("letter", 240, 165, 5), grams(100));
-    sheet.formats.push_back(format("parcel", 600, 400, 300));
+    RateSheet sheet = one_format_sheet(format_mm("letter", 240, 165, 5), grams(100));
+    sheet.formats.push_back(format_mm("parcel", 600, 400, 300));
     sheet.steps = {{"parcel", "home", "letter", grams(50), euro(110)},
                    {"parcel", "home", "letter", grams(100), euro(150)},
                    {"parcel", "home", "parcel", grams(500), euro(420)},
@@ -85,7 +75,7 @@ TEST(Formats, ARefusalNamesTheNearestMiss)
 
 TEST(Formats, TooSmallSaysByHowMuch)
 {
-    Format f = format("packet", 600, 400, 300);
+    Format f = format_mm("packet", 600, 400, 300);
     f.least_length = mm(140);
     f.least_width = mm(90);
     const Refused r = refusal_of(one_format_sheet(f), parcel_of({mm(120), mm(85), mm(40)}));

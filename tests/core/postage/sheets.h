@@ -18,6 +18,17 @@ inline Date day(const char* iso)
     return *parse_date(iso);
 }
 
+// A format that takes up to these edges in millimetres.
+inline Format format_mm(const char* name, std::int64_t l, std::int64_t w, std::int64_t h)
+{
+    Format f;
+    f.name = name;
+    f.most_length = mm(l);
+    f.most_width = mm(w);
+    f.most_height = mm(h);
+    return f;
+}
+
 // One service "parcel" to one country in one format: enough to ask about sizes and weights.
 inline RateSheet one_format_sheet(const Format& format, Weight most = grams(30'000))
 {
