@@ -90,6 +90,7 @@ std::vector<ReorderList> reorder_list(const std::map<shop::SupplyCode, shop::Sup
         list.lines.push_back(std::move(line));
     }
     std::vector<ReorderList> lists;
+    lists.reserve(by_supplier.size());
     for (auto& [supplier, list] : by_supplier) lists.push_back(std::move(list));
     return lists;
 }
