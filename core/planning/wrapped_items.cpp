@@ -1,5 +1,6 @@
 #include "core/planning/wrapped_items.h"
 
+#include "core/measure/overload.h"
 #include "core/planning/spread.h"
 
 #include <cmath>
@@ -8,13 +9,6 @@
 namespace stow::planning {
 
 namespace {
-
-template <class... F>
-struct Overload : F... {
-    using F::operator()...;
-};
-template <class... F>
-Overload(F...) -> Overload<F...>;
 
 // Inserts are paper: they need no cushion and carry anything.
 fitting::Item fitted_insert(const PackedItem& item)
