@@ -50,6 +50,7 @@ void add_papers(CLI::App& app, Context& context);
 void add_weigh(CLI::App& app, Context& context);
 void add_hand_over(CLI::App& app, Context& context);
 void add_supplies(CLI::App& app, Context& context);
+void add_records(CLI::App& app, Context& context);
 void add_fit(CLI::App& app, Context& context);
 void add_price(CLI::App& app, Context& context);
 void add_verify(CLI::App& app, Context& context);

@@ -75,6 +75,9 @@ Row row_of(const planning::ParcelPlan& parcel, const std::vector<shop::HeldOrder
 void print_day(std::ostream& out, const planning::DayPlan& plan, const std::vector<shop::HeldOrder>& orders,
                const shop::Cupboard& cupboard, const std::vector<std::string>& numbers)
 {
+    if (plan.parcels.empty()) {
+        out << QObject::tr("No parcel is planned: there is no checked order that can go.").toStdString() << '\n';
+    }
     const QLocale plain = QLocale::c();
     std::vector<Row> rows{{QObject::tr("parcel"), QObject::tr("order"), QObject::tr("to"), QObject::tr("outer"),
                            QObject::tr("smallest?"), QObject::tr("filler"), QObject::tr("weight ± 2σ"),

@@ -16,7 +16,9 @@ int fit(Context& context, const std::string& file)
     if (!text) return refused;
     const auto request = intake::read_fit_question(*text);
     if (!request) {
-        say(context.err, words::problem(request.error()));
+        intake::Problem problem = request.error();
+        problem.file = file == "-" ? "standard input" : file;
+        say(context.err, words::problem(problem));
         return refused;
     }
     Run run({request->time, request->work});

@@ -145,7 +145,7 @@ QString problem(const intake::Problem& p)
         case ProblemKind::conflicting_rows: return Words::tr("rows of one order disagree: “%1”").arg(value);
         case ProblemKind::order_incomplete:
             return Words::tr("another row of order “%1” is wrong, so all of it waits").arg(value);
-        case ProblemKind::unknown_member: return Words::tr("“%1” is not known here").arg(value);
+        case ProblemKind::unknown_member: return Words::tr("nothing of that name is known here");
         case ProblemKind::bad_json: return Words::tr("is not JSON: %1").arg(detail);
         }
         return {};
