@@ -16,7 +16,7 @@ namespace {
 // Reads all bytes, but stops at the first line past the limit and at the first zero byte outside UTF-16.
 std::optional<Problem> load(std::istream& in, const CsvLimits& limits, std::string& bytes)
 {
-    std::string chunk(64 * 1024, '\0');
+    std::string chunk(std::size_t{64} * 1024, '\0');
     std::size_t line_begin = 0, line = 1;
     bool wide = false;
     const auto refuse = [](ProblemKind kind, std::size_t row, std::size_t limit) {

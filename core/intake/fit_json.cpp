@@ -1,5 +1,7 @@
 #include "core/intake/fit_json.h"
 
+#include "core/intake/json_measures.h"
+#include "core/intake/strict_json.h"
 #include "core/measure/decimal.h"
 
 #include <cmath>
@@ -15,55 +17,6 @@ using fitting::Item;
 using fitting::Outer;
 using fitting::Question;
 using Json = nlohmann::json;
-
-struct Refused { // leaves the reader for the one catch in read_fit_question
-    Problem problem;
-};
-
-[[noreturn]] void refuse(ProblemKind kind, std::string path, std::string value = {}, std::string detail = {})
-{
-    Problem p;
-    p.kind = kind;
-    p.column = std::move(path);
-    p.value = value.substr(0, 80);
-    p.detail = std::move(detail);
-    throw Refused{std::move(p)};
-}
-
-// One JSON object, read member by member; what nobody asked for is an unknown member.
-class Members {
-public:
-    Members(const Json& json, std::string path) : json_(json), path_(std::move(path))
-    {
-        if (!json.is_object()) refuse(ProblemKind::bad_json, path_, json.dump(), "an object");
-    }
-
-    const Json* find(const char* name)
-    {
-        known_.insert(name);
-        const auto it = json_.find(name);
-        return it == json_.end() ? nullptr : &*it;
-    }
-    const Json& need(const char* name)
-    {
-        const Json* value = find(name);
-        if (value == nullptr) refuse(ProblemKind::missing_value, at(name));
-        return *value;
-    }
-    std::string at(const std::string& name) const { return path_.empty() ? name : path_ + '.' + name; }
-
-    void no_others() const
-    {
-        for (const auto& [name, value] : json_.items()) {
-            if (known_.count(name) == 0) refuse(ProblemKind::unknown_member, at(name), value.dump());
-        }
-    }
-
-private:
-    const Json& json_;
-    std::string path_;
-    std::set<std::string> known_;
-};
 
 class Reader {
 public:
@@ -357,17 +310,6 @@ private:
     std::int64_t pieces_ = 0;
 };
 
-// Whole millimetres as whole numbers; the division by ten is exact in the shortest text.
-nlohmann::ordered_json mm_of(Length l)
-{
-    if (l.units % 10 == 0) return l.units / 10;
-    return static_cast<double>(l.units) / 10.0;
-}
-nlohmann::ordered_json mm_of(const Size& s)
-{
-    return nlohmann::ordered_json::array({mm_of(s.x), mm_of(s.y), mm_of(s.z)});
-}
-
 nlohmann::ordered_json json_of(const std::vector<fitting::Placement>& placements)
 {
     auto all = nlohmann::ordered_json::array();
@@ -428,39 +370,14 @@ const char* word(Stop s)
     return "time";
 }
 
-// JSON keeps the last of two members of one name without a word; here they are refused.
-Json parse(std::string_view text)
-{
-    std::vector<std::set<std::string>> names;
-    std::string twice;
-    const auto watch = [&](int, Json::parse_event_t event, Json& parsed) {
-        if (event == Json::parse_event_t::object_start) names.emplace_back();
-        if (event == Json::parse_event_t::object_end) names.pop_back();
-        if (event == Json::parse_event_t::key && !names.back().insert(parsed.get<std::string>()).second) {
-            twice = parsed.get<std::string>();
-        }
-        return true;
-    };
-    try {
-        Json json = Json::parse(text, watch);
-        if (!twice.empty()) refuse(ProblemKind::duplicate, twice);
-        return json;
-    } catch (const Json::exception& e) {
-        refuse(ProblemKind::bad_json, {}, {}, e.what());
-    }
-}
-
 } // namespace
 
 tl::expected<FitRequest, Problem> read_fit_question(std::string_view json, const FitLimits& limits)
 {
     try {
-        if (json.size() > limits.bytes) {
-            refuse(ProblemKind::out_of_range, {}, std::to_string(json.size()), std::to_string(limits.bytes));
-        }
-        return Reader(limits).request(parse(json));
-    } catch (Refused& refused) {
-        return tl::unexpected(std::move(refused.problem));
+        return Reader(limits).request(parse_strictly(json, limits.bytes));
+    } catch (JsonFault& fault) {
+        return tl::unexpected(std::move(fault.problem));
     }
 }
 

@@ -1,34 +1,13 @@
 #include "core/intake/fit_question_json.h"
 
-#include <nlohmann/json.hpp>
+#include "core/intake/json_measures.h"
+#include "core/measure/overload.h"
 
 namespace stow::intake {
 
 namespace {
 
 using Json = nlohmann::ordered_json;
-
-template <class... F>
-struct Overload : F... {
-    using F::operator()...;
-};
-template <class... F>
-Overload(F...) -> Overload<F...>;
-
-// Tenths as a decimal; the division is exact in the shortest text.
-Json tenths(std::int64_t units)
-{
-    if (units % 10 == 0) return units / 10;
-    return static_cast<double>(units) / 10.0;
-}
-Json mm_of(Length l)
-{
-    return tenths(l.units);
-}
-Json mm_of(const Size& s)
-{
-    return Json::array({mm_of(s.x), mm_of(s.y), mm_of(s.z)});
-}
 
 void write_shape(Json& out, const Shape& shape)
 {
@@ -78,7 +57,7 @@ Json json_of(const fitting::Item& item)
     Json out{{"id", item.id}, {"count", item.count}};
     if (item.content.empty()) {
         write_shape(out, item.shape);
-        out["weight_g"] = tenths(item.weight.units);
+        out["weight_g"] = grams_of(item.weight);
         out["turns"] = json_of(item.turns);
     } else {
         out["shape"] = "inside";
@@ -87,7 +66,7 @@ Json json_of(const fitting::Item& item)
         out["items"] = Json::array();
         for (const fitting::Item& inner : item.content) out["items"].push_back(json_of(inner));
     }
-    if (item.top_load) out["top_load_g"] = tenths(item.top_load->units);
+    if (item.top_load) out["top_load_g"] = grams_of(*item.top_load);
     if (item.fragile) out["fragile"] = true;
     return out;
 }
@@ -111,8 +90,8 @@ Json json_of(const fitting::Outer& outer)
         out["cut_heights_mm"] = Json::array();
         for (const Length cut : form.cut_heights) out["cut_heights_mm"].push_back(mm_of(cut));
     }
-    out["tare_g"] = tenths(outer.tare.units);
-    if (outer.max_load) out["max_load_g"] = tenths(outer.max_load->units);
+    out["tare_g"] = grams_of(outer.tare);
+    if (outer.max_load) out["max_load_g"] = grams_of(*outer.max_load);
     return out;
 }
 

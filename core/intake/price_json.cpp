@@ -1,6 +1,8 @@
 #include "core/intake/price_json.h"
 
+#include "core/intake/json_measures.h"
 #include "core/intake/rate_sheet_csv.h"
+#include "core/intake/strict_json.h"
 #include "core/measure/decimal.h"
 
 #include <filesystem>
@@ -19,79 +21,9 @@ constexpr std::size_t most_bytes = 8 << 20;
 constexpr std::int64_t most_size = 1'000'000;       // 100 m, in 0.1 mm
 constexpr std::int64_t most_weight = 1'000'000'000; // 100 t, in 0.1 g
 
-// Thrown inside this file only; every reader below stops at the first fault.
-struct Fault {
-    Problem problem;
-};
-
-[[noreturn]] void fail(ProblemKind kind, std::string member, std::string value = {}, std::string detail = {})
-{
-    Problem p;
-    p.kind = kind;
-    p.column = std::move(member);
-    p.value = std::move(value);
-    p.detail = std::move(detail);
-    throw Fault{std::move(p)};
-}
-
-// JSON text; a member named twice is refused, which the library alone would let pass.
-json parse(std::string_view text)
-{
-    if (text.size() > most_bytes) fail(ProblemKind::out_of_range, {}, {}, "at most 8 MiB");
-    std::vector<std::set<std::string>> open;
-    const auto watch = [&](int, json::parse_event_t event, json& value) {
-        if (event == json::parse_event_t::object_start) open.emplace_back();
-        if (event == json::parse_event_t::object_end) open.pop_back();
-        if (event == json::parse_event_t::key && !open.back().insert(value.get<std::string>()).second) {
-            fail(ProblemKind::duplicate, value.get<std::string>());
-        }
-        return true;
-    };
-    try {
-        return json::parse(text, watch);
-    } catch (const json::exception& e) {
-        fail(ProblemKind::bad_json, {}, {}, e.what());
-    }
-}
-
-// The members of one object; whoever asks for none of them makes them unknown.
-class Members {
-public:
-    Members(const json& object, std::string path) : object_(object), path_(std::move(path))
-    {
-        if (!object.is_object()) fail(ProblemKind::bad_json, path_, object.dump(), "an object");
-    }
-
-    std::string path(const std::string& name) const { return path_.empty() ? name : path_ + "." + name; }
-
-    const json* find(const std::string& name)
-    {
-        asked_.insert(name);
-        const auto found = object_.find(name);
-        return found == object_.end() ? nullptr : &*found;
-    }
-    const json& need(const std::string& name)
-    {
-        const json* found = find(name);
-        if (found == nullptr) fail(ProblemKind::missing_value, path(name));
-        return *found;
-    }
-    void nothing_else() const
-    {
-        for (const auto& [name, value] : object_.items()) {
-            if (asked_.count(name) == 0) fail(ProblemKind::unknown_member, path(name));
-        }
-    }
-
-private:
-    const json& object_;
-    std::string path_;
-    std::set<std::string> asked_;
-};
-
 std::string text_of(const json& value, const std::string& member)
 {
-    if (!value.is_string()) fail(ProblemKind::bad_json, member, value.dump(), "a text");
+    if (!value.is_string()) refuse(ProblemKind::bad_json, member, value.dump(), "a text");
     return value.get<std::string>();
 }
 
@@ -99,16 +31,16 @@ std::string text_of(const json& value, const std::string& member)
 std::int64_t tenths_of(const json& value, const std::string& member, std::int64_t most)
 {
     const auto tenths = value.is_number() ? scaled(value.dump(), 1, Rounding::up) : std::nullopt;
-    if (!value.is_number()) fail(ProblemKind::not_a_number, member, value.dump());
-    if (!tenths) fail(ProblemKind::out_of_range, member, value.dump());
-    if (*tenths <= 0) fail(ProblemKind::not_positive, member, value.dump());
-    if (*tenths > most) fail(ProblemKind::out_of_range, member, value.dump());
+    if (!value.is_number()) refuse(ProblemKind::not_a_number, member, value.dump());
+    if (!tenths) refuse(ProblemKind::out_of_range, member, value.dump());
+    if (*tenths <= 0) refuse(ProblemKind::not_positive, member, value.dump());
+    if (*tenths > most) refuse(ProblemKind::out_of_range, member, value.dump());
     return *tenths;
 }
 
 Size size_of(const json& value, const std::string& member)
 {
-    if (!value.is_array() || value.size() != 3) fail(ProblemKind::bad_json, member, value.dump(), "three numbers");
+    if (!value.is_array() || value.size() != 3) refuse(ProblemKind::bad_json, member, value.dump(), "three numbers");
     const auto edge = [&](std::size_t i) { return Length{tenths_of(value[i], member, most_size)}; };
     return {edge(0), edge(1), edge(2)};
 }
@@ -116,18 +48,18 @@ Size size_of(const json& value, const std::string& member)
 Money money_of(const std::string& text, const std::string& member)
 {
     const auto space = text.find(' ');
-    if (space == std::string::npos) fail(ProblemKind::unknown_currency, member, text, "12.34 EUR");
+    if (space == std::string::npos) refuse(ProblemKind::unknown_currency, member, text, "12.34 EUR");
     const auto currency = Currency::from(text.substr(space + 1));
-    if (!currency) fail(ProblemKind::unknown_currency, member, text);
+    if (!currency) refuse(ProblemKind::unknown_currency, member, text);
     const auto money = parse_money(text.substr(0, space), *currency);
-    if (!money) fail(ProblemKind::not_a_number, member, text);
-    if (money->minor < 0) fail(ProblemKind::not_positive, member, text);
+    if (!money) refuse(ProblemKind::not_a_number, member, text);
+    if (money->minor < 0) refuse(ProblemKind::not_positive, member, text);
     return *money;
 }
 
 std::vector<std::string> texts_of(const json& value, const std::string& member)
 {
-    if (!value.is_array()) fail(ProblemKind::bad_json, member, value.dump(), "a list of texts");
+    if (!value.is_array()) refuse(ProblemKind::bad_json, member, value.dump(), "a list of texts");
     std::vector<std::string> texts;
     for (const json& one : value) texts.push_back(text_of(one, member));
     return texts;
@@ -136,7 +68,7 @@ std::vector<std::string> texts_of(const json& value, const std::string& member)
 std::string country_of(const std::string& text, const std::string& member)
 {
     const auto capital = [](char c) { return c >= 'A' && c <= 'Z'; };
-    if (text.size() != 2 || !capital(text[0]) || !capital(text[1])) fail(ProblemKind::unknown_country, member, text);
+    if (text.size() != 2 || !capital(text[0]) || !capital(text[1])) refuse(ProblemKind::unknown_country, member, text);
     return text;
 }
 
@@ -144,35 +76,25 @@ postage::ParcelFacts parcel_of(const json& value)
 {
     Members m(value, "parcel");
     postage::ParcelFacts p;
-    p.closed = size_of(m.need("closed_mm"), m.path("closed_mm"));
-    p.weight = Weight{tenths_of(m.need("weight_g"), m.path("weight_g"), most_weight)};
-    p.country = country_of(text_of(m.need("country"), m.path("country")), m.path("country"));
-    const std::string day = text_of(m.need("hand_over"), m.path("hand_over"));
+    p.closed = size_of(m.need("closed_mm"), m.at("closed_mm"));
+    p.weight = Weight{tenths_of(m.need("weight_g"), m.at("weight_g"), most_weight)};
+    p.country = country_of(text_of(m.need("country"), m.at("country")), m.at("country"));
+    const std::string day = text_of(m.need("hand_over"), m.at("hand_over"));
     const auto date = parse_date(day);
-    if (!date) fail(ProblemKind::not_a_date, m.path("hand_over"), day);
+    if (!date) refuse(ProblemKind::not_a_date, m.at("hand_over"), day);
     p.hand_over = *date;
     if (const json* roll = m.find("roll")) {
-        if (!roll->is_boolean()) fail(ProblemKind::bad_json, m.path("roll"), roll->dump(), "true or false");
+        if (!roll->is_boolean()) refuse(ProblemKind::bad_json, m.at("roll"), roll->dump(), "true or false");
         p.roll = roll->get<bool>();
     }
-    if (const json* postcode = m.find("postcode")) p.postcode = text_of(*postcode, m.path("postcode"));
-    if (const json* worth = m.find("value")) p.value = money_of(text_of(*worth, m.path("value")), m.path("value"));
-    if (const json* holds = m.find("holds")) p.holds = texts_of(*holds, m.path("holds"));
-    m.nothing_else();
+    if (const json* postcode = m.find("postcode")) p.postcode = text_of(*postcode, m.at("postcode"));
+    if (const json* worth = m.find("value")) p.value = money_of(text_of(*worth, m.at("value")), m.at("value"));
+    if (const json* holds = m.find("holds")) p.holds = texts_of(*holds, m.at("holds"));
+    m.no_others();
     if (p.roll && p.closed.x != p.closed.y) {
-        fail(ProblemKind::out_of_range, m.path("closed_mm"), value["closed_mm"].dump(), "diameter, diameter, length");
+        refuse(ProblemKind::out_of_range, m.at("closed_mm"), value["closed_mm"].dump(), "diameter, diameter, length");
     }
     return p;
-}
-
-json weight_json(Weight w)
-{
-    return w.units % 10 == 0 ? json(w.units / 10) : json(in_grams(w));
-}
-
-json length_json(Length l)
-{
-    return l.units % 10 == 0 ? json(l.units / 10) : json(in_mm(l));
 }
 
 using Ordered = nlohmann::ordered_json;
@@ -186,8 +108,8 @@ void describe(Ordered& out, const postage::Price& price)
     }
     out["zone"] = price.zone;
     out["format"] = price.format;
-    out["charged_g"] = weight_json(price.charged);
-    if (price.step_edge) out["step_edge_g"] = weight_json(*price.step_edge);
+    out["charged_g"] = grams_of(price.charged);
+    if (price.step_edge) out["step_edge_g"] = grams_of(*price.step_edge);
     if (price.next_step) out["next_step"] = to_text(*price.next_step);
     if (price.covered) out["covered"] = *price.covered;
 }
@@ -197,8 +119,8 @@ void describe(Ordered& out, const postage::Refused& refused)
     out["reason"] = name_of(refused.reason);
     if (!refused.what.empty()) out["what"] = refused.what;
     if (!refused.format.empty()) out["format"] = refused.format;
-    if (refused.over_by) out["over_by_mm"] = length_json(*refused.over_by);
-    if (refused.heavier_by) out["heavier_by_g"] = weight_json(*refused.heavier_by);
+    if (refused.over_by) out["over_by_mm"] = mm_of(*refused.over_by);
+    if (refused.heavier_by) out["heavier_by_g"] = grams_of(*refused.heavier_by);
 }
 
 tl::expected<std::string, Problem> load(const std::string& path)
@@ -252,15 +174,15 @@ std::string_view name_of(postage::Part::Kind kind)
 tl::expected<PriceQuestion, Problem> read_price_question(std::string_view text)
 {
     try {
-        const json document = parse(text);
+        const json document = parse_strictly(text, most_bytes);
         Members m(document, {});
         PriceQuestion question;
         question.rate_sheets = texts_of(m.need("rate_sheets"), "rate_sheets");
-        if (question.rate_sheets.empty()) fail(ProblemKind::missing_value, "rate_sheets");
+        if (question.rate_sheets.empty()) refuse(ProblemKind::missing_value, "rate_sheets");
         question.parcel = parcel_of(m.need("parcel"));
-        m.nothing_else();
+        m.no_others();
         return question;
-    } catch (Fault& fault) {
+    } catch (JsonFault& fault) {
         return tl::unexpected(std::move(fault.problem));
     }
 }

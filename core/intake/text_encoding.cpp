@@ -20,7 +20,7 @@ bool is_high(char c)
 // Lines with a byte past ASCII: plain ones would only dilute the guess.
 std::string telling_lines(std::string_view bytes)
 {
-    constexpr std::size_t enough = 64 * 1024;
+    constexpr std::size_t enough = std::size_t{64} * 1024;
     std::string sample;
     while (!bytes.empty() && sample.size() < enough) {
         const std::size_t end = std::min(bytes.find('\n'), bytes.size() - 1) + 1;
