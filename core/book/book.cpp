@@ -110,7 +110,9 @@ tl::expected<Book, OpenProblem> Book::open(const fs::path& path, Clock clock)
             db->backup((path.string() + ".version-" + std::to_string(version)).c_str(), SQLite::Database::Save);
         }
         set_up(*db);
-        SQLite::Transaction(*db, SQLite::TransactionBehavior::IMMEDIATE); // may we write, and now?
+        { // May we write, and now? Given back at once.
+            const SQLite::Transaction asked(*db, SQLite::TransactionBehavior::IMMEDIATE);
+        }
         if (const auto done = migrate(*db, migrations()); !done) return problem(OpenFault::update_failed, done.error());
         record_images(*db);
         return Book(std::move(db), path, std::move(clock));
