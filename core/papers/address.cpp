@@ -2,6 +2,8 @@
 
 #include "core/papers/countries.h"
 
+#include <algorithm>
+
 namespace stow::papers {
 
 namespace {
@@ -27,13 +29,14 @@ std::string in_capitals(const std::string& text)
     return capitals;
 }
 
-enum class TownLine { code_town, town_code_below, town_region_code, town_code, code_below_town_above_street };
+enum class TownLine { code_town, town_code_below, town_region_code, code_below_town_above_street };
 
 TownLine town_line(std::string_view country)
 {
     if (country == "GB") return TownLine::town_code_below;
-    if (country == "US" || country == "CA" || country == "AU") return TownLine::town_region_code;
-    if (country == "IE" || country == "NZ" || country == "SG") return TownLine::town_code;
+    for (const std::string_view one : {"US", "CA", "AU", "IE", "NZ", "SG"}) {
+        if (country == one) return TownLine::town_region_code;
+    }
     if (country == "HU") return TownLine::code_below_town_above_street;
     return TownLine::code_town;
 }
@@ -61,7 +64,6 @@ std::vector<std::string> address_lines(const shop::Address& a, std::string_view 
     lines.insert(lines.end(), a.street.begin(), a.street.end());
     switch (style) {
     case TownLine::code_town: lines.push_back(joined(a.postcode, " ", joined(town, ", ", a.region))); break;
-    case TownLine::town_code: lines.push_back(joined(joined(town, ", ", a.region), " ", a.postcode)); break;
     case TownLine::town_region_code: lines.push_back(joined(joined(town, ", ", a.region), " ", a.postcode)); break;
     case TownLine::town_code_below:
         lines.push_back(joined(town, ", ", a.region));

@@ -1,17 +1,12 @@
 #include "core/papers/display_list.h"
 
+#include "core/measure/overload.h"
+
 #include <cmath>
 
 namespace stow::papers {
 
 namespace {
-
-template <class... F>
-struct Overload : F... {
-    using F::operator()...;
-};
-template <class... F>
-Overload(F...) -> Overload<F...>;
 
 Point moved(Point p, Point by)
 {
