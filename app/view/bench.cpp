@@ -210,7 +210,10 @@ const ParcelStep* BenchController::now() const
 bool BenchController::settle(const book::Done& done)
 {
     if (done) return true;
-    emit said(words::refused(done.error()));
+    if (done.error().why == book::Why::parcel_stops)
+        emit wrong(tr("Stop"), words::refused(done.error()));
+    else
+        emit said(words::refused(done.error()));
     return false;
 }
 

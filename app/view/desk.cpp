@@ -98,19 +98,21 @@ void Desk::undo()
 
 void Desk::scan(const QString& code)
 {
+    if (!stop_word_.isEmpty()) return emit wrong(); // first the word that stands there, by a key
     const auto ours = papers::parse_payload(utf8(code));
     if (!ours && ours.error() == papers::NotOurs::damaged) {
         return stop(tr("Scan it again"), tr("The code was not read whole: %1").arg(code));
     }
     if (ours) {
+        const bool is_parcel = ours->kind == papers::Payload::Kind::parcel;
+        const auto scanned = is_parcel ? book::parcel_by_number(day_.book(), ours->number) : std::nullopt;
+        if (scanned && stops(scanned->parcel)) return;
         if (place_ == Place::Bench && bench_.scan(code)) return;
-        if (ours->kind == papers::Payload::Kind::parcel) {
-            if (const auto held = book::parcel_by_number(day_.book(), ours->number))
-                return openParcel(held->parcel.id.value);
-        }
+        if (scanned) return openParcel(scanned->parcel.id.value);
         for (const shop::HeldOrder& held : day_.orders()) {
             if (held.order.key.number != ours->number) continue;
             const auto parcels = book::parcels_of(day_.book(), held.id);
+            if (!parcels.empty() && stops(parcels.front())) return;
             if (!parcels.empty()) return openParcel(parcels.front().id.value);
             setPlace(Place::Arrivals);
             return arrivals_.look(held.id.value);
@@ -149,6 +151,27 @@ void Desk::stop(const QString& word, const QString& more)
     stop_more_ = more;
     emit stopChanged();
     emit wrong();
+}
+
+bool Desk::stops(const shop::Parcel& parcel)
+{
+    if (parcel.state >= shop::ParcelState::handed_over) return false; // too late
+    const book::Standing standing = book::parcel_standing(day_.book(), parcel);
+    const auto numbers = [&](const std::vector<shop::OrderId>& ids) {
+        QStringList all;
+        for (const shop::OrderId id : ids) {
+            if (const shop::HeldOrder* held = day_.order(id)) all += text(held->order.key.number);
+        }
+        return all.join(QStringLiteral(", "));
+    };
+    const QString number = text(parcel.number);
+    if (!standing.called_off.empty())
+        stop(tr("Stop"), tr("%1 was called off. Parcel %2 does not go.").arg(numbers(standing.called_off), number));
+    else if (!standing.aside.empty())
+        stop(tr("Stop"), tr("%1 was set aside. Parcel %2 waits.").arg(numbers(standing.aside), number));
+    else if (standing.stops())
+        stop(tr("Stop"), tr("%1 changed since parcel %2 was planned.").arg(numbers(standing.changed), number));
+    return standing.stops();
 }
 
 } // namespace stow::view

@@ -74,6 +74,7 @@ signals:
 private:
     void say(const QString& words);
     void stop(const QString& word, const QString& more);
+    bool stops(const shop::Parcel& parcel); // an order of it changed or was called off: says so
 
     Day& day_;
     DayLine day_line_;

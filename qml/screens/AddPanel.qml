@@ -59,6 +59,7 @@ Panel {
         implicitHeight: contentHeight
         interactive: false
         model: panel.goods
+        onCountChanged: if (currentIndex < 0 && count > 0) currentIndex = 0
         delegate: TableRow {
             id: row
             required property int index

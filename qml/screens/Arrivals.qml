@@ -118,6 +118,7 @@ Page {
             Layout.fillWidth: true
             Layout.preferredWidth: 3
             focus: true
+            activeFocusOnTab: true
             clip: true
             model: screen.controller.orders
             boundsBehavior: Flickable.StopAtBounds
@@ -125,6 +126,7 @@ Page {
             Accessible.role: Accessible.List
             Accessible.name: qsTr("Orders")
             onCurrentIndexChanged: if (activeFocus) screen.lookAt(currentIndex)
+            onCountChanged: if (count > 0 && !screen.controller.current) screen.lookAt(0)
             Component.onCompleted: if (count > 0 && !screen.controller.current) screen.lookAt(0)
 
             delegate: TableRow {
@@ -230,6 +232,7 @@ Page {
             Layout.bottomMargin: 16
             controller: screen.controller
             onAsideAsked: aside.ask(screen.controller.current, detail.heading)
+            onTyped: list.forceActiveFocus()
         }
     }
 

@@ -48,6 +48,7 @@ Panel {
         implicitHeight: contentHeight
         interactive: false
         model: panel.controller.found
+        onCountChanged: if (currentIndex < 0 && count > 0) currentIndex = 0
         delegate: TableRow {
             id: row
             required property int index

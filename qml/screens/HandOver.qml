@@ -165,8 +165,10 @@ Page {
             Layout.fillHeight: true
             Layout.minimumHeight: 120
             focus: true
+            activeFocusOnTab: true
             clip: true
             model: screen.controller.parcels
+            onCountChanged: if (currentIndex < 0 && count > 0) currentIndex = 0
             boundsBehavior: Flickable.StopAtBounds
             Accessible.role: Accessible.List
             Accessible.name: qsTr("Parcels")

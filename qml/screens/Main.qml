@@ -8,6 +8,7 @@ Window {
     id: window
 
     required property Desk desk
+    readonly property bool free: desk.stopWord === "" // a word over everything waits for its own key
 
     width: 1280
     height: 800
@@ -25,34 +26,42 @@ Window {
     }
 
     Shortcut {
+        enabled: window.free
         sequence: "F1"
         onActivated: window.desk.place = Desk.Arrivals
     }
     Shortcut {
+        enabled: window.free
         sequence: "F2"
         onActivated: window.desk.place = Desk.Plan
     }
     Shortcut {
+        enabled: window.free
         sequence: "F3"
         onActivated: window.desk.place = Desk.Pick
     }
     Shortcut {
+        enabled: window.free
         sequence: "F4"
         onActivated: window.desk.place = Desk.Bench
     }
     Shortcut {
+        enabled: window.free
         sequence: "F5"
         onActivated: window.desk.place = Desk.HandOver
     }
     Shortcut {
+        enabled: window.free
         sequence: "F9"
         onActivated: window.desk.place = Desk.Cupboard
     }
     Shortcut {
+        enabled: window.free
         sequence: "Ctrl+F"
         onActivated: find.open()
     }
     Shortcut {
+        enabled: window.free
         sequence: "Ctrl+Z"
         onActivated: window.desk.undo()
     }

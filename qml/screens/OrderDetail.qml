@@ -15,6 +15,7 @@ Sheet {
     property int matchingLine: -1
 
     signal asideAsked
+    signal typed // kept or left: the keys are the list's again
 
     function mend() {
         mending = true;
@@ -41,8 +42,10 @@ Sheet {
     Connections {
         target: pane.controller
         function onCurrentChanged() {
+            const typing = pane.mending || pane.matchingLine >= 0;
             pane.mending = false;
             pane.matchingLine = -1;
+            if (typing) pane.typed();
         }
     }
 
@@ -123,7 +126,10 @@ Sheet {
                     }
                     Button {
                         text: qsTr("Leave it")
-                        onClicked: pane.mending = false
+                        onClicked: {
+                            pane.mending = false;
+                            pane.typed();
+                        }
                     }
                 }
                 Rule {
@@ -192,7 +198,7 @@ Sheet {
                     Keys.onUpPressed: matches.decrementCurrentIndex()
                     Keys.onEscapePressed: {
                         pane.matchingLine = -1;
-                        pane.forceActiveFocus();
+                        pane.typed();
                     }
                 }
                 ListView {
@@ -202,6 +208,7 @@ Sheet {
                     implicitHeight: Math.min(contentHeight, 5 * Theme.target)
                     clip: true
                     model: pane.controller.goods
+                    onCountChanged: if (currentIndex < 0 && count > 0) currentIndex = 0
                     delegate: TableRow {
                         id: choice
                         required property int index

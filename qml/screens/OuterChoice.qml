@@ -16,6 +16,7 @@ Panel {
         row = which;
         title = qsTr("An outer for %1").arg(controller.rows.value(row, "number"));
         controller.askOuters(row);
+        list.currentIndex = 0;
         open();
         list.forceActiveFocus();
     }
@@ -31,8 +32,10 @@ Panel {
         Layout.fillWidth: true
         implicitHeight: contentHeight
         interactive: false
+        keyNavigationEnabled: true
         focus: true
         model: panel.controller.choices
+        onCountChanged: if (currentIndex < 0 && count > 0) currentIndex = 0
         Keys.onReturnPressed: panel.take(currentIndex)
         Keys.onEnterPressed: panel.take(currentIndex)
         delegate: TableRow {

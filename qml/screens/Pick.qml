@@ -116,6 +116,7 @@ Page {
                 Layout.fillWidth: true
                 Layout.fillHeight: true
                 focus: true
+                activeFocusOnTab: true
                 clip: true
                 model: screen.controller.walk
                 boundsBehavior: Flickable.StopAtBounds

@@ -160,9 +160,11 @@ Page {
             Layout.fillWidth: true
             Layout.fillHeight: true
             focus: true
+            activeFocusOnTab: true
             clip: true
             spacing: 8
             model: screen.controller.rows
+            onCountChanged: if (currentIndex < 0 && count > 0) currentIndex = 0
             boundsBehavior: Flickable.StopAtBounds
             highlightMoveDuration: Theme.motion
             opacity: screen.controller.working ? 0.5 : 1

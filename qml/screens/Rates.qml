@@ -80,6 +80,7 @@ Page {
             Layout.fillWidth: true
             Layout.fillHeight: true
             focus: true
+            activeFocusOnTab: true
             clip: true
             model: screen.controller.steps
             boundsBehavior: Flickable.StopAtBounds

@@ -22,6 +22,9 @@ Page {
     ListView {
         anchors.fill: parent
         focus: true
+        activeFocusOnTab: true
+        Accessible.role: Accessible.List
+        Accessible.name: qsTr("Records")
         clip: true
         model: screen.controller.rows
         boundsBehavior: Flickable.StopAtBounds

@@ -22,12 +22,15 @@ Item {
         entry.forceActiveFocus();
     }
     function take() {
-        const fault = controller.weigh(entry.text);
+        const typed = entry.text;
+        entry.text = "";
+        scale.away(); // before the verdict, which may need the keys
+        const fault = controller.weigh(typed);
         entry.fault = fault !== "";
         faultText.text = fault;
-        if (fault !== "") return;
-        entry.text = "";
-        scale.away();
+        if (fault === "") return;
+        entry.text = typed;
+        takeFocus();
     }
 
     implicitHeight: 172

@@ -10,12 +10,17 @@ Rectangle {
 
     signal goOn
 
+    function hold() { // whatever takes the keys behind it
+        if (visible) forceActiveFocus();
+    }
+
     visible: word !== ""
     color: Theme.brick
     focus: visible
     Accessible.role: Accessible.AlertMessage
     Accessible.name: word + ". " + more
     onVisibleChanged: if (visible) forceActiveFocus()
+    onActiveFocusChanged: if (!activeFocus) Qt.callLater(hold)
     Keys.onPressed: event => {
         event.accepted = true;
         if (event.key === Qt.Key_Space || event.key === Qt.Key_Return || event.key === Qt.Key_Enter || event.key === Qt.Key_Escape) {

@@ -60,8 +60,10 @@ Page {
         anchors.fill: parent
         visible: !screen.controller.empty
         focus: true
+        activeFocusOnTab: true
         clip: true
         model: screen.controller.rows
+        onCountChanged: if (currentIndex < 0 && count > 0) currentIndex = 0
         boundsBehavior: Flickable.StopAtBounds
         Accessible.role: Accessible.List
         Accessible.name: qsTr("Supplies")
