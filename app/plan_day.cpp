@@ -1,11 +1,16 @@
 #include "app/plan_day.h"
 
+#include "core/book/settings.h"
+
 #include <algorithm>
 #include <set>
+#include <sstream>
 
 namespace stow {
 
 namespace {
+
+constexpr const char* remembered_stuck = "plan.stuck";
 
 // What parcels that stay as they are will still take from shelf and rack.
 void reserve(const Day& day, const std::set<shop::ParcelId>& free, planning::Wish& wish)
@@ -55,8 +60,33 @@ tl::expected<std::vector<shop::ParcelId>, book::Refused> store(Day& day, const P
                                                                const planning::DayPlan& plan)
 {
     auto stored = book::put_plan(day.book(), ids_of(input.orders), plan.parcels);
-    if (stored) day.moved();
+    if (!stored) return stored;
+    std::ostringstream stuck; // one a line: order, why, how many missing, good
+    for (const planning::StuckOrder& s : plan.stuck) {
+        stuck << s.order.value << ' ' << static_cast<int>(s.why) << ' ' << s.missing << ' ' << s.good.text << '\n';
+    }
+    book::remember(day.book(), remembered_stuck, stuck.str());
+    day.moved();
     return stored;
+}
+
+std::vector<planning::StuckOrder> still_stuck(const Day& day)
+{
+    std::istringstream lines(book::remembered(day.book(), remembered_stuck).value_or(""));
+    const auto waiting = ids_of(book::orders_to_plan(day.book()));
+    std::vector<planning::StuckOrder> all;
+    for (std::string line; std::getline(lines, line);) {
+        std::istringstream words(line);
+        planning::StuckOrder stuck;
+        int why = 0;
+        if (!(words >> stuck.order.value >> why >> stuck.missing)) continue;
+        if (why < 0 || why > static_cast<int>(planning::Stuck::no_gift_box_left)) continue;
+        stuck.why = static_cast<planning::Stuck>(why);
+        std::getline(words >> std::ws, stuck.good.text);
+        const bool waits = std::find(waiting.begin(), waiting.end(), stuck.order) != waiting.end();
+        if (waits && book::parcels_of(day.book(), stuck.order).empty()) all.push_back(std::move(stuck));
+    }
+    return all;
 }
 
 tl::expected<planning::ParcelPlan, NotRepacked>

@@ -25,6 +25,9 @@ PlanInput gather(const Day& day, planning::Preference preference);
 tl::expected<std::vector<shop::ParcelId>, book::Refused> store(Day& day, const PlanInput& input,
                                                                const planning::DayPlan& plan);
 
+// The orders that the last stored plan could not send, with the reason; those that wait no longer are left out.
+std::vector<planning::StuckOrder> still_stuck(const Day& day);
+
 // Why a parcel could not be planned anew.
 using NotRepacked = std::variant<planning::StuckOrder, book::Refused>;
 

@@ -117,9 +117,8 @@ void BenchController::show()
     const papers::Arrangement arrangement = arrangement_of(day_, plan);
     outer_ = joined({kind_name(arrangement.form.kind), text(plan.outer.text)}, QStringLiteral(" "));
     proof_ = plan.proven_smallest ? tr("smallest that holds it, proven") : tr("smallest found");
-    outer_size_ = plan.cut_at
-                      ? tr("%1, cut to %2 inside").arg(words::size(arrangement.form.outer), words::length(*plan.cut_at))
-                      : words::size(arrangement.form.outer);
+    outer_size_ = plan.cut_at ? tr("%1, cut to %2").arg(inside(arrangement.form), words::length(*plan.cut_at))
+                              : inside(arrangement.form);
     QStringList uses;
     if (plan.filler && plan.filler_volume.units > 0) {
         const shop::Supply* filler = day_.cupboard().supply(plan.filler->supply);
@@ -135,13 +134,13 @@ void BenchController::show()
     for (const planning::Used& used : plan.uses) {
         const shop::Supply* supply = day_.cupboard().supply(used.supply);
         if (supply == nullptr || supply->kind != shop::SupplyKind::wrap) continue;
-        uses += text(supply->name) + QLatin1Char(' ') + words::amount(used.amount, supply->unit);
+        uses += text(supply->name) + QStringLiteral(": ") + words::amount(used.amount, supply->unit);
     }
     if (plan.tape.units > 0) uses += tr("tape %1").arg(words::metres(plan.tape));
     filler_ = joined(uses);
     caution_ = cautions(day_, plan);
     const book::Standing standing = book::parcel_standing(day_.book(), parcel);
-    note_ = standing.stops() ? tr("The order changed since it was planned: look at it in Find before it goes on")
+    note_ = standing.stops()                                 ? tr("The order changed since it was planned: see Find")
             : order != nullptr && !order->order.note.empty() ? tr("Note: %1").arg(text(order->order.note))
                                                              : QString();
     address_ =

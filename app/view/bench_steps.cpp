@@ -127,10 +127,10 @@ QString cautions(const Day& day, const planning::ParcelPlan& plan)
     const auto holds = [&](const char* what) {
         return std::find(plan.holds.begin(), plan.holds.end(), what) != plan.holds.end();
     };
-    if (plan.weight.mean >= day.cupboard().house.heavy) said += Say::tr("heavy: two hands, or a trolley");
-    if (holds("flammable")) said += Say::tr("flammable: ask the carrier, its rules decide");
-    if (holds("glass")) said += Say::tr("glass: look at each piece before it goes in");
-    if (holds("liquid")) said += Say::tr("liquid: caps tight, standing up");
+    if (plan.weight.mean >= day.cupboard().house.heavy) said += Say::tr("heavy: two hands or a trolley");
+    if (holds("flammable")) said += Say::tr("flammable: the carrier’s rules decide");
+    if (holds("glass")) said += Say::tr("glass: look it over");
+    if (holds("liquid")) said += Say::tr("liquid: caps tight, upright");
     return said.join(QStringLiteral(" · "));
 }
 

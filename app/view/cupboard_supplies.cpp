@@ -93,7 +93,7 @@ void SuppliesController::refresh()
         row.name = text(supply.name);
         row.kind = supply.form ? kind_name(supply.form->kind) : kind_word(supply.kind);
         if (supply.form)
-            row.size = words::size(supply.form->outer);
+            row.size = inner_size(*supply.form);
         else if (supply.sheet)
             row.size = words::size({supply.sheet->length, supply.sheet->width, supply.sheet->thickness});
         const auto found = cupboard.on_hand.find(code);
@@ -138,8 +138,7 @@ void SuppliesController::show_detail()
         QStringList facts{
             joined({text(supply->code.text), supply->form ? kind_name(supply->form->kind) : kind_word(supply->kind)})};
         if (supply->form) {
-            facts +=
-                tr("inside %1, outside %2").arg(words::size(supply->form->inner), words::size(supply->form->outer));
+            facts += tr("inside %1, outside %2").arg(inner_size(*supply->form), words::size(supply->form->outer));
         }
         facts += joined({tr("weighs %1").arg(words::weight(supply->weight.mean)),
                          tr("costs %1").arg(words::money_with_currency(supply->cost)), text(supply->supplier),

@@ -37,6 +37,18 @@ QString broken_promises(const Day& day, const std::vector<book::HeldParcel>& beh
     return said.join(QStringLiteral("; "));
 }
 
+// As its rate sheet calls it; its code where the sheet is gone.
+QString service_name(const Day& day, const shop::Parcel& parcel)
+{
+    for (const postage::RateSheet& sheet : day.rate_sheets()) {
+        if (sheet.carrier != parcel.carrier) continue;
+        for (const postage::Service& service : sheet.services) {
+            if (service.code == parcel.service && !service.name.empty()) return text(service.name);
+        }
+    }
+    return text(parcel.service);
+}
+
 } // namespace
 
 HandOverController::HandOverController(Day& day, QObject* parent) : QObject(parent), day_(day) {}
@@ -68,7 +80,7 @@ void HandOverController::refresh()
             row.place = place_of(held->order.to);
         }
         row.carrier = text(parcel.carrier);
-        row.service = joined({text(parcel.carrier), text(parcel.service)}, QStringLiteral(", "));
+        row.service = joined({row.carrier, service_name(day_, parcel)}, QStringLiteral(", "));
         if (!parcel.weighings.empty()) row.weight = words::weight(parcel.weighings.back().weight);
         if (parcel.postage) row.postage = words::money(*parcel.postage);
         row.tracking = text(parcel.tracking);

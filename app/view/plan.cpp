@@ -105,6 +105,7 @@ void PlanController::refresh()
     std::vector<PlanRow> rows;
     std::vector<planning::ParcelPlan> plans;
     std::set<shop::OrderId> planned;
+    stuck_orders_ = still_stuck(day_);
     for (const shop::Parcel& parcel : book::parcels_in(day_.book(), shop::ParcelState::planned)) {
         const auto held = book::parcel(day_.book(), parcel.id);
         if (!held || !parcel.tray.empty()) continue;
@@ -215,7 +216,6 @@ void PlanController::show_first(const planning::DayPlan& plan)
 
 void PlanController::keep(const PlanInput& input, const planning::DayPlan& plan)
 {
-    stuck_orders_ = plan.stuck;
     shortages_found_ = plan.shortages;
     const auto stored = store(day_, input, plan);
     if (!stored) {
@@ -254,7 +254,7 @@ void PlanController::askOuters(int index)
         for (const auto& [code, supply] : day_.cupboard().supplies) {
             if (supply.kind != shop::SupplyKind::outer || !supply.form) continue;
             if (supply.form->kind == OuterKind::gift_box) continue;
-            OuterChoice choice{text(code.text), text(supply.name), words::size(supply.form->outer), true};
+            OuterChoice choice{text(code.text), text(supply.name), inside(*supply.form), true};
             const auto& passed = held->plan.passed_over;
             const auto found =
                 std::find_if(passed.begin(), passed.end(), [&, c = code](const auto& p) { return p.outer == c; });
@@ -262,11 +262,15 @@ void PlanController::askOuters(int index)
                 choice.words = words::reason(*found);
                 choice.possible = found->why != planning::PassedOver::Why::does_not_fit || found->gives.units > 0;
             }
-            if (code == held->plan.outer) choice.words = tr("chosen now");
+            if (code == held->plan.outer) choice.words = joined({tr("chosen now"), choice.words});
             choices.push_back(std::move(choice));
         }
-        std::stable_sort(choices.begin(), choices.end(),
-                         [](const auto& a, const auto& b) { return a.possible > b.possible; });
+        std::stable_sort(choices.begin(), choices.end(), [&](const auto& a, const auto& b) {
+            const auto order = [&](const auto& c) {
+                return c.code == text(held->plan.outer.text) ? 0 : c.possible ? 1 : 2;
+            };
+            return order(a) < order(b);
+        });
     }
     choices_.show(std::move(choices));
 }

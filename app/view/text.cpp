@@ -1,5 +1,6 @@
 #include "app/view/text.h"
 
+#include "app/words/format.h"
 #include "core/measure/decimal.h"
 #include "core/papers/address.h"
 
@@ -81,6 +82,26 @@ QString contents_of(const Day& day, const planning::ParcelPlan& plan)
         said += piece.count == 1 ? name : QStringLiteral("%1 %2").arg(piece.count).arg(name);
     }
     return said.join(QStringLiteral(", "));
+}
+
+QString inner_size(const OuterForm& form)
+{
+    const Size& in = form.inner;
+    const auto flat = [&] {
+        const QString across = words::length(in.x).section(QChar(QChar::Nbsp), 0, 0);
+        return across + QStringLiteral(" × ") + words::length(in.y);
+    };
+    switch (form.kind) {
+    case OuterKind::tube: return Say::tr("⌀ %1, %2 long").arg(words::length(in.x), words::length(in.z));
+    case OuterKind::mailer:
+    case OuterKind::padded_mailer: return flat();
+    default: return words::size(in);
+    }
+}
+
+QString inside(const OuterForm& form)
+{
+    return Say::tr("inside %1").arg(inner_size(form));
 }
 
 QString kind_name(OuterKind kind)

@@ -31,7 +31,9 @@ QString contents_of(const Day& day, const shop::Order& order); // "2 ink bottle 
 QString contents_of(const Day& day, const planning::ParcelPlan& plan);
 QString good_name(const Day& day, const shop::GoodCode& code);
 QString supply_name(const Day& day, const shop::SupplyCode& code);
-QString kind_name(OuterKind kind); // "Carton"
+QString kind_name(OuterKind kind);         // "Carton"
+QString inner_size(const OuterForm& form); // a flat mailer has no height
+QString inside(const OuterForm& form);     // "inside 160 × 115 × 95 mm"
 
 // A parcel's first order, and all its order numbers: "1042 + 1043".
 const shop::HeldOrder* order_of(const Day& day, const std::vector<shop::Piece>& pieces);
