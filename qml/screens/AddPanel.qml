@@ -57,6 +57,7 @@ Panel {
         id: list
         Layout.fillWidth: true
         implicitHeight: contentHeight
+        onCurrentItemChanged: if (currentItem) panel.reveal(currentItem)
         interactive: false
         model: panel.goods
         onCountChanged: if (currentIndex < 0 && count > 0) currentIndex = 0

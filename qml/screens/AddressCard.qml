@@ -65,8 +65,8 @@ FocusScope {
         }
         Field {
             id: country
-            label: qsTr("Country (two letters)")
-            Layout.preferredWidth: 130
+            label: qsTr("Country, two letters")
+            Layout.preferredWidth: 150
             onAccepted: card.accepted()
         }
         Label {

@@ -16,7 +16,7 @@ Page {
     readonly property bool wide: width > 1000
 
     headline: controller.matching ? qsTr("Which column is what?") : controller.headline
-    aside: controller.matching ? controller.fileFacts : controller.summary
+    aside: controller.matching ? controller.fileFacts : ""
     footed: !controller.empty || controller.matching
 
     function lookAt(row: int) {
@@ -155,7 +155,7 @@ Page {
 
                 Column {
                     anchors.verticalCenter: parent.verticalCenter
-                    width: parent.width - 180
+                    width: parent.width - 220
                     spacing: 2
                     Row {
                         width: parent.width
@@ -191,18 +191,20 @@ Page {
                     anchors.right: parent.right
                     anchors.verticalCenter: parent.verticalCenter
                     spacing: 2
-                    Label {
+                    Row {
                         anchors.right: parent.right
-                        text: row.ready ? qsTr("✓ ready") : row.isAside ? qsTr("set aside") : ""
-                        color: row.ready ? Theme.accent : Theme.secondInk
-                        font.pixelSize: Theme.small
-                        font.bold: row.ready
-                    }
-                    Label {
-                        anchors.right: parent.right
-                        text: row.promised
-                        quiet: true
-                        font.pixelSize: Theme.small
+                        spacing: 12
+                        Label {
+                            text: row.ready ? qsTr("✓ ready") : row.isAside ? qsTr("set aside") : ""
+                            color: row.ready ? Theme.accent : Theme.secondInk
+                            font.pixelSize: Theme.small
+                            font.bold: row.ready
+                        }
+                        Label {
+                            text: row.promised
+                            quiet: true
+                            font.pixelSize: Theme.small
+                        }
                     }
                     Label {
                         anchors.right: parent.right
@@ -212,14 +214,8 @@ Page {
                     }
                 }
             }
-            ScrollBar {
-                parent: list
-                orientation: Qt.Vertical
-                anchors.right: list.right
-                height: list.height
-                size: list.visibleArea.heightRatio
-                position: list.visibleArea.yPosition
-                onPositionChanged: if (pressed) list.contentY = position * list.contentHeight + list.originY
+            ScrollMark {
+                flickable: list
             }
         }
         OrderDetail {
@@ -298,14 +294,16 @@ Page {
         sequence: "Escape"
         onActivated: screen.controller.leaveFile()
     }
-    AsidePanel {
-        id: aside
-        onDecided: (order, reason, until) => screen.controller.setAside(order, reason, until)
-        onClosed: list.forceActiveFocus()
-    }
-    HandOrder {
-        id: hand
-        controller: screen.controller
-        onClosed: list.forceActiveFocus()
-    }
+    over: [
+        AsidePanel {
+            id: aside
+            onDecided: (order, reason, until) => screen.controller.setAside(order, reason, until)
+            onClosed: list.forceActiveFocus()
+        },
+        HandOrder {
+            id: hand
+            controller: screen.controller
+            onClosed: list.forceActiveFocus()
+        }
+    ]
 }

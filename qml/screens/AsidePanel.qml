@@ -37,7 +37,7 @@ Panel {
     }
     Field {
         id: until
-        label: qsTr("Until (day, may stay empty)")
+        label: qsTr("Until which day, may stay empty")
         placeholder: qsTr("2026-12-01")
         Layout.fillWidth: true
         onAccepted: panel.decide()

@@ -125,7 +125,7 @@ Page {
                 ParcelView {
                     anchors.fill: parent
                     anchors.margins: 16
-                    anchors.topMargin: 24
+                    anchors.topMargin: 72
                     anchors.bottomMargin: 48
                     scene: screen.controller.scene
                     upToLayer: screen.controller.layer
@@ -145,12 +145,21 @@ Page {
                 }
                 Column {
                     x: 24
-                    y: 20
+                    y: 16
                     spacing: 4
-                    Label {
-                        text: screen.controller.outer
-                        font.bold: true
-                        font.pixelSize: Theme.strong
+                    Row {
+                        spacing: 12
+                        Label {
+                            id: outerName
+                            text: screen.controller.outer
+                            font.bold: true
+                            font.pixelSize: Theme.strong
+                        }
+                        Label {
+                            anchors.baseline: outerName.baseline
+                            text: screen.controller.outerSize
+                            quiet: true
+                        }
                     }
                     Label {
                         text: screen.controller.proof
@@ -158,16 +167,12 @@ Page {
                         font.pixelSize: Theme.small
                         visible: text !== ""
                     }
-                    Label {
-                        text: screen.controller.outerSize
-                        quiet: true
-                        font.pixelSize: Theme.small
-                    }
                 }
                 Column {
                     anchors.right: parent.right
                     anchors.rightMargin: 24
-                    y: 16
+                    y: 12
+                    spacing: -8
                     visible: screen.controller.layers > 1
                     Label {
                         anchors.right: parent.right
@@ -250,14 +255,21 @@ Page {
                 Layout.fillWidth: true
                 Layout.fillHeight: true
                 Layout.minimumHeight: 88
+
+                function keepInView() { // the step in hand whole, and the next one
+                    positionViewAtIndex(Math.max(0, currentIndex - 1), ListView.Contain);
+                    positionViewAtIndex(Math.min(count - 1, currentIndex + 1), ListView.Contain);
+                    positionViewAtIndex(currentIndex, ListView.Contain);
+                }
+                onCurrentIndexChanged: Qt.callLater(keepInView)
+                onHeightChanged: Qt.callLater(keepInView)
+                onCountChanged: Qt.callLater(keepInView)
+
                 clip: true
                 model: screen.controller.steps
                 boundsBehavior: Flickable.StopAtBounds
                 currentIndex: screen.controller.currentStep
-                highlightMoveDuration: Theme.motion
-                highlightRangeMode: ListView.ApplyRange
-                preferredHighlightBegin: 44
-                preferredHighlightEnd: Math.max(88, height - 88)
+                highlightFollowsCurrentItem: false
                 Accessible.role: Accessible.List
                 Accessible.name: qsTr("Steps")
                 delegate: Rectangle {
@@ -286,7 +298,7 @@ Page {
                         Text {
                             id: number
                             anchors.centerIn: parent
-                            text: step.done ? "✓" : step.mark
+                            text: step.done ? "✓" : step.mark === "·" ? "" : step.mark
                             color: step.done ? Theme.accentInk : Theme.ink
                             font.family: Theme.family
                             font.pixelSize: Theme.small
@@ -401,10 +413,12 @@ Page {
             }
         }
     }
-    AddPanel {
-        id: add
-        controller: screen.controller
-        goods: screen.goods
-        onClosed: steps.forceActiveFocus()
-    }
+    over: [
+        AddPanel {
+            id: add
+            controller: screen.controller
+            goods: screen.goods
+            onClosed: steps.forceActiveFocus()
+        }
+    ]
 }

@@ -39,6 +39,7 @@ Item {
                 Layout.fillWidth: true
                 Layout.fillHeight: true
                 Layout.preferredWidth: 3
+                Layout.maximumWidth: 720
                 clip: true
                 model: match.controller.columns
                 boundsBehavior: Flickable.StopAtBounds

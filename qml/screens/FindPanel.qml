@@ -31,7 +31,10 @@ Panel {
         Layout.fillWidth: true
         label: qsTr("Name, postcode, order or tracking number")
         placeholderText: label
-        onTextChanged: panel.controller.text = text
+        onTextChanged: {
+            panel.controller.text = text;
+            list.currentIndex = list.count > 0 ? 0 : -1;
+        }
         onAccepted: panel.take(list.currentIndex)
         Keys.onDownPressed: list.incrementCurrentIndex()
         Keys.onUpPressed: list.decrementCurrentIndex()
@@ -46,6 +49,7 @@ Panel {
         id: list
         Layout.fillWidth: true
         implicitHeight: contentHeight
+        onCurrentItemChanged: if (currentItem) panel.reveal(currentItem)
         interactive: false
         model: panel.controller.found
         onCountChanged: if (currentIndex < 0 && count > 0) currentIndex = 0

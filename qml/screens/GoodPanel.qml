@@ -92,23 +92,35 @@ Panel {
         columnSpacing: 8
         rowSpacing: 12
         Layout.fillWidth: true
+        Layout.topMargin: -12
+
+        Repeater { // all six are equally wide
+            model: 6
+            Item {
+                Layout.fillWidth: true
+                Layout.preferredWidth: 64
+            }
+        }
 
         Field {
             id: code
             label: qsTr("Code")
             Layout.columnSpan: 2
             Layout.fillWidth: true
+            Layout.preferredWidth: 64
         }
         Field {
             id: name
             label: qsTr("Name")
             Layout.columnSpan: 4
             Layout.fillWidth: true
+            Layout.preferredWidth: 64
         }
         ColumnLayout {
             spacing: 4
             Layout.columnSpan: 3
             Layout.fillWidth: true
+            Layout.preferredWidth: 64
             Label {
                 text: qsTr("Shape, of the largest piece")
                 quiet: true
@@ -125,6 +137,7 @@ Panel {
             spacing: 4
             Layout.columnSpan: 3
             Layout.fillWidth: true
+            Layout.preferredWidth: 64
             Label {
                 text: qsTr("May be turned")
                 quiet: true
@@ -143,6 +156,7 @@ Panel {
             unit: shape.currentIndex === 3 ? qsTr("L") : qsTr("mm")
             Layout.columnSpan: 2
             Layout.fillWidth: true
+            Layout.preferredWidth: 64
         }
         Field {
             id: second
@@ -150,6 +164,7 @@ Panel {
             unit: qsTr("mm")
             Layout.columnSpan: 2
             Layout.fillWidth: true
+            Layout.preferredWidth: 64
         }
         Field {
             id: third
@@ -158,6 +173,7 @@ Panel {
             unit: qsTr("mm")
             Layout.columnSpan: 2
             Layout.fillWidth: true
+            Layout.preferredWidth: 64
         }
         Field {
             id: weight
@@ -165,6 +181,7 @@ Panel {
             unit: qsTr("g")
             Layout.columnSpan: 2
             Layout.fillWidth: true
+            Layout.preferredWidth: 64
         }
         Field {
             id: spread
@@ -172,6 +189,7 @@ Panel {
             unit: qsTr("g")
             Layout.columnSpan: 2
             Layout.fillWidth: true
+            Layout.preferredWidth: 64
         }
         Field {
             id: cushion
@@ -179,70 +197,83 @@ Panel {
             unit: qsTr("mm")
             Layout.columnSpan: 2
             Layout.fillWidth: true
+            Layout.preferredWidth: 64
         }
         CheckBox {
             id: fragile
             text: qsTr("fragile")
             Layout.columnSpan: 2
+            Layout.fillWidth: true
+            Layout.preferredWidth: 64
         }
         CheckBox {
             id: liquid
             text: qsTr("liquid")
             Layout.columnSpan: 2
+            Layout.fillWidth: true
+            Layout.preferredWidth: 64
         }
         Field {
             id: wrapping
             label: qsTr("Wrapping")
             Layout.columnSpan: 2
             Layout.fillWidth: true
+            Layout.preferredWidth: 64
         }
         Field {
             id: shelf
             label: qsTr("Shelf place")
             Layout.columnSpan: 2
             Layout.fillWidth: true
+            Layout.preferredWidth: 64
         }
         Field {
             id: pieces
             label: qsTr("Pieces there")
             Layout.columnSpan: 2
             Layout.fillWidth: true
+            Layout.preferredWidth: 64
         }
         Field {
             id: lowest
             label: qsTr("Make more below")
             Layout.columnSpan: 2
             Layout.fillWidth: true
+            Layout.preferredWidth: 64
         }
         Field {
             id: price
             label: qsTr("Price")
             Layout.columnSpan: 2
             Layout.fillWidth: true
+            Layout.preferredWidth: 64
         }
         Field {
             id: gtin
             label: qsTr("GTIN")
             Layout.columnSpan: 4
             Layout.fillWidth: true
+            Layout.preferredWidth: 64
         }
         Field {
             id: customs
             label: qsTr("Customs words")
             Layout.columnSpan: 3
             Layout.fillWidth: true
+            Layout.preferredWidth: 64
         }
         Field {
             id: hs
             label: qsTr("HS code")
             Layout.columnSpan: 2
             Layout.fillWidth: true
+            Layout.preferredWidth: 64
         }
         Field {
             id: origin
             label: qsTr("Origin")
             Layout.fillWidth: true
-            Layout.preferredWidth: 60
+            Layout.preferredWidth: 64
         }
     }
     Label {

@@ -68,9 +68,44 @@ Page {
             onClicked: files.open()
         }
     }
+    TableHead {
+        id: head
+        width: parent.width
+        visible: !screen.controller.empty
+        columns: [
+            {
+                words: qsTr("code"),
+                width: 156
+            },
+            {
+                words: qsTr("name")
+            },
+            {
+                words: qsTr("largest size"),
+                width: 190,
+                right: true
+            },
+            {
+                words: qsTr("weight of one"),
+                width: 110,
+                right: true
+            },
+            {
+                words: qsTr("shelf"),
+                width: 64,
+                right: true
+            },
+            {
+                words: qsTr("there"),
+                width: 56,
+                right: true
+            }
+        ]
+    }
     ListView {
         id: list
         anchors.fill: parent
+        anchors.topMargin: head.height
         visible: !screen.controller.empty
         focus: true
         activeFocusOnTab: true
@@ -104,7 +139,7 @@ Page {
                 Label {
                     text: row.code
                     font.bold: true
-                    Layout.preferredWidth: 120
+                    Layout.preferredWidth: 156
                 }
                 ColumnLayout {
                     spacing: 2
@@ -148,15 +183,20 @@ Page {
         }
     }
 
+    ScrollMark {
+        flickable: list
+    }
     FileDialog {
         id: files
         title: qsTr("Goods to take in")
         nameFilters: [qsTr("Tables (*.csv *.txt *.tsv)"), qsTr("All files (*)")]
         onAccepted: screen.controller.takeIn(selectedFile)
     }
-    GoodPanel {
-        id: panel
-        controller: screen.controller
-        onClosed: list.forceActiveFocus()
-    }
+    over: [
+        GoodPanel {
+            id: panel
+            controller: screen.controller
+            onClosed: list.forceActiveFocus()
+        }
+    ]
 }

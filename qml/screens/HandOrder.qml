@@ -12,6 +12,7 @@ Panel {
 
     title: qsTr("Enter an order")
     sheetWidth: 600
+    gap: 8
 
     function take() {
         const order = address.values();
@@ -56,7 +57,7 @@ Panel {
         }
         Field {
             id: number
-            label: qsTr("Number (may stay empty)")
+            label: qsTr("Number, may stay empty")
             Layout.fillWidth: true
         }
     }

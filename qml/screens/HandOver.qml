@@ -42,6 +42,9 @@ Page {
         }
     }
 
+    ScrollMark {
+        flickable: list
+    }
     ColumnLayout {
         anchors.fill: parent
         anchors.bottomMargin: 16
@@ -106,6 +109,8 @@ Page {
                     }
                     ColumnLayout {
                         spacing: 0
+                        Layout.fillWidth: false
+                        Layout.preferredWidth: 72
                         Label {
                             text: carrierSheet.labelled
                             font.bold: true
@@ -125,6 +130,7 @@ Page {
                         enabled: carrierSheet.labelled > 0
                         text: qsTr("Courier is here")
                         keyHint: (carrierSheet.index + 1).toString()
+                        Layout.preferredWidth: 216
                         Accessible.name: qsTr("%1: courier is here").arg(carrierSheet.carrier)
                         onClicked: screen.controller.courierIsHere(carrierSheet.index)
                     }
@@ -134,6 +140,8 @@ Page {
 
         RowLayout {
             Layout.fillWidth: true
+            Layout.fillHeight: false
+            spacing: 8
             Label {
                 text: qsTr("Parcels")
                 font.bold: true
@@ -230,6 +238,7 @@ Page {
                     Label {
                         text: entry.visible ? "" : row.tracking || "–"
                         Layout.preferredWidth: 170
+                        Layout.leftMargin: 16
                         TextField {
                             id: entry
                             visible: false

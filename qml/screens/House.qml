@@ -57,4 +57,7 @@ Page {
             }
         }
     }
+    ScrollMark {
+        flickable: list
+    }
 }

@@ -247,6 +247,7 @@ Sheet {
         }
 
         Flow {
+            visible: !pane.mending
             Layout.fillWidth: true
             spacing: 8
             Button {

@@ -18,6 +18,7 @@ Panel {
         controller.askOuters(row);
         list.currentIndex = 0;
         open();
+        list.currentIndex = 0;
         list.forceActiveFocus();
     }
     function take(index: int) {
@@ -31,6 +32,7 @@ Panel {
         id: list
         Layout.fillWidth: true
         implicitHeight: contentHeight
+        onCurrentItemChanged: if (currentItem) panel.reveal(currentItem)
         interactive: false
         keyNavigationEnabled: true
         focus: true
@@ -55,17 +57,21 @@ Panel {
                 Label {
                     text: choice.code
                     font.bold: true
-                    Layout.preferredWidth: 96
+                    Layout.preferredWidth: 112
                 }
-                Label {
-                    text: choice.name
+                ColumnLayout {
+                    spacing: 2
                     Layout.fillWidth: true
-                }
-                Label {
-                    text: choice.words
-                    color: choice.possible ? Theme.secondInk : Theme.brick
-                    font.pixelSize: Theme.small
-                    horizontalAlignment: Text.AlignRight
+                    Label {
+                        text: choice.name
+                        Layout.fillWidth: true
+                    }
+                    Label {
+                        text: choice.words
+                        color: choice.possible ? Theme.secondInk : Theme.brick
+                        font.pixelSize: Theme.small
+                        Layout.fillWidth: true
+                    }
                 }
             }
         }

@@ -10,6 +10,7 @@ FocusScope {
     property string aside: ""
     property alias headRight: headRight.data
     property alias foot: foot.data
+    property alias over: over.data // panels, over the whole screen
     default property alias content: body.data
     property bool footed: true
 
@@ -23,7 +24,7 @@ FocusScope {
             Layout.fillWidth: true
             Layout.preferredHeight: 64
             visible: screen.headline !== ""
-            spacing: 16
+            spacing: 0
             Heading {
                 text: screen.headline
                 Layout.fillWidth: true
@@ -32,10 +33,13 @@ FocusScope {
                 text: screen.aside
                 quiet: true
                 visible: text !== ""
+                Layout.leftMargin: 16
             }
             RowLayout {
                 id: headRight
                 spacing: 8
+                Layout.fillWidth: false
+                Layout.leftMargin: implicitWidth > 0 ? 16 : 0
             }
         }
         Item {
@@ -49,5 +53,9 @@ FocusScope {
             Layout.preferredHeight: childrenRect.height
             visible: screen.footed
         }
+    }
+    Item {
+        id: over
+        anchors.fill: parent
     }
 }

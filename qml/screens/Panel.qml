@@ -1,6 +1,7 @@
 // A sheet laid over the right of a screen for one thing in detail. Esc puts it away.
 import QtQuick
 import QtQuick.Layouts
+import QtQuick.Window
 import Stowbench.Style
 
 FocusScope {
@@ -8,6 +9,7 @@ FocusScope {
 
     property string title: ""
     property int sheetWidth: 520
+    property int gap: 16
     default property alias content: column.data
     property alias buttons: buttonRow.data
 
@@ -31,6 +33,23 @@ FocusScope {
     Accessible.role: Accessible.Dialog
     Accessible.name: title
     Keys.onEscapePressed: close()
+    Keys.onPressed: event => { // the keys of the screen beneath rest
+        if (event.key !== Qt.Key_Tab && event.key !== Qt.Key_Backtab) event.accepted = !event.modifiers;
+    }
+
+    function reveal(item: Item) { // scrolls to it
+        const y = item.mapToItem(column, 0, 0).y;
+        const most = Math.max(0, flick.contentHeight - flick.height);
+        if (y - 32 < flick.contentY) flick.contentY = Math.max(0, y - 32);
+        else if (y + item.height + 16 > flick.contentY + flick.height) flick.contentY = Math.min(most, y + item.height + 16 - flick.height);
+    }
+
+    readonly property Item typedIn: visible && Window.window ? Window.window.activeFocusItem : null
+    onTypedInChanged: {
+        for (let item = typedIn; item; item = item.parent) {
+            if (item === column && typedIn.height < flick.height) reveal(typedIn);
+        }
+    }
 
     MouseArea { // what lies beneath is put away by a press beside the sheet
         anchors.fill: parent
@@ -60,6 +79,7 @@ FocusScope {
             spacing: 16
             RowLayout {
                 Layout.fillWidth: true
+                Layout.fillHeight: false
                 Heading {
                     text: panel.title
                     Layout.fillWidth: true
@@ -71,22 +91,33 @@ FocusScope {
                     onClicked: panel.close()
                 }
             }
-            Flickable {
-                id: flick
+            Item {
                 Layout.fillWidth: true
                 Layout.fillHeight: true
-                contentHeight: column.implicitHeight + 8
-                clip: contentHeight > height
-                boundsBehavior: Flickable.StopAtBounds
-                ColumnLayout {
-                    id: column
-                    width: flick.width
-                    spacing: 16
+                Flickable {
+                    id: flick
+                    anchors.fill: parent
+                    contentHeight: column.implicitHeight + 8
+                    clip: contentHeight > height
+                    boundsBehavior: Flickable.StopAtBounds
+                    ColumnLayout {
+                        id: column
+                        width: flick.width
+                        spacing: panel.gap
+                    }
+                }
+                ScrollMark {
+                    parent: flick.parent
+                    flickable: flick
+                    beside: 16
+                    ruled: true
                 }
             }
             RowLayout {
                 id: buttonRow
+                visible: implicitWidth > 0
                 Layout.fillWidth: true
+                Layout.fillHeight: false
                 spacing: 8
             }
         }

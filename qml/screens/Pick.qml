@@ -13,7 +13,7 @@ Page {
     signal goPlan
     signal goBench
 
-    headline: controller.headline
+    headline: controller.empty ? "" : controller.headline
     footed: !controller.empty
 
     function row(): int {
@@ -186,6 +186,7 @@ Page {
 
             ColumnLayout {
                 Layout.preferredWidth: 340
+                Layout.fillWidth: false
                 Layout.fillHeight: true
                 spacing: 0
                 visible: screen.width > 900
@@ -242,6 +243,10 @@ Page {
                 }
             }
         }
+    }
+
+    ScrollMark {
+        flickable: list
     }
 
     foot: Foot {

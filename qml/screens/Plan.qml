@@ -12,7 +12,7 @@ Page {
 
     signal goArrivals
 
-    headline: controller.headline
+    headline: controller.empty && !controller.working ? "" : controller.headline
     aside: ""
     footed: !controller.empty
 
@@ -181,14 +181,8 @@ Page {
                 onOpened: choice.ask(index)
                 onLockAsked: screen.controller.toggleLock(index)
             }
-            ScrollBar {
-                parent: list
-                orientation: Qt.Vertical
-                anchors.right: list.right
-                height: list.height
-                size: list.visibleArea.heightRatio
-                position: list.visibleArea.yPosition
-                onPositionChanged: if (pressed) list.contentY = position * list.contentHeight + list.originY
+            ScrollMark {
+                flickable: list
             }
         }
     }
@@ -222,9 +216,11 @@ Page {
         }
     }
 
-    OuterChoice {
-        id: choice
-        controller: screen.controller
-        onClosed: list.forceActiveFocus()
-    }
+    over: [
+        OuterChoice {
+            id: choice
+            controller: screen.controller
+            onClosed: list.forceActiveFocus()
+        }
+    ]
 }

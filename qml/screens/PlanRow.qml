@@ -32,7 +32,7 @@ Sheet {
     signal opened
     signal lockAsked
 
-    implicitHeight: 136
+    implicitHeight: 128
     border.color: current ? Theme.accent : Theme.hairline
     border.width: current ? 2 : 1
     Accessible.role: Accessible.ListItem
@@ -48,8 +48,8 @@ Sheet {
         anchors.fill: parent
         anchors.leftMargin: 20
         anchors.rightMargin: 20
-        anchors.topMargin: 12
-        anchors.bottomMargin: 10
+        anchors.topMargin: 8
+        anchors.bottomMargin: 8
         spacing: 16
 
         ColumnLayout {

@@ -11,8 +11,7 @@ Page {
 
     required property RatesController controller
 
-    headline: controller.sheets.length ? controller.sheets[controller.current] : qsTr("Rate sheets")
-    aside: controller.facts
+    headline: qsTr("Rate sheets")
     footed: false
 
     Keys.onPressed: event => {
@@ -35,11 +34,11 @@ Page {
 
     headRight: [
         Choice {
-            visible: screen.controller.sheets.length > 1
+            visible: screen.controller.sheets.length > 0
             label: qsTr("Rate sheet")
             model: screen.controller.sheets
             currentIndex: screen.controller.current
-            implicitWidth: 260
+            implicitWidth: 340
             onActivated: index => screen.controller.current = index
         },
         Button {
@@ -64,6 +63,11 @@ Page {
         anchors.fill: parent
         visible: screen.controller.sheets.length > 0
         spacing: 8
+        Label {
+            text: screen.controller.facts
+            quiet: true
+            Layout.fillWidth: true
+        }
         Repeater {
             model: screen.controller.problems
             Label {
@@ -74,6 +78,33 @@ Page {
                 wrapMode: Text.Wrap
                 Layout.fillWidth: true
             }
+        }
+        TableHead {
+            Layout.fillWidth: true
+            columns: [
+                {
+                    words: qsTr("service"),
+                    share: 3
+                },
+                {
+                    words: qsTr("zone"),
+                    share: 2
+                },
+                {
+                    words: qsTr("format"),
+                    share: 2
+                },
+                {
+                    words: qsTr("weight"),
+                    width: 140,
+                    right: true
+                },
+                {
+                    words: qsTr("price"),
+                    width: 80,
+                    right: true
+                }
+            ]
         }
         ListView {
             id: list
@@ -95,10 +126,18 @@ Page {
                 required property string upTo
                 required property string price
                 required property bool first
-                implicitHeight: first ? 56 : 36
+                implicitHeight: first ? 44 : 32
+                ruled: false
                 sentence: [service, zone, format, upTo, price].join(", ")
+                Rule {
+                    anchors.left: parent.left
+                    anchors.right: parent.right
+                    anchors.margins: -16
+                    visible: row.first
+                }
                 RowLayout {
                     anchors.fill: parent
+                    anchors.topMargin: row.first ? 8 : 0
                     spacing: 16
                     Label {
                         text: row.first ? row.service : ""
@@ -131,6 +170,9 @@ Page {
                 }
             }
         }
+    }
+    ScrollMark {
+        flickable: list
     }
     FileDialog {
         id: files

@@ -20,6 +20,7 @@ Page {
         words: qsTr("Every parcel that is packed is counted here: cost, air, weights and packaging by material.")
     }
     ListView {
+        id: list
         anchors.fill: parent
         focus: true
         activeFocusOnTab: true
@@ -64,9 +65,15 @@ Page {
                 Label {
                     text: row.more
                     quiet: true
+                    font.pixelSize: Theme.small
+                    wrapMode: Text.Wrap
+                    maximumLineCount: 2
                     Layout.fillWidth: true
                 }
             }
         }
+    }
+    ScrollMark {
+        flickable: list
     }
 }

@@ -33,7 +33,7 @@ Item {
         takeFocus();
     }
 
-    implicitHeight: 172
+    implicitHeight: 152
 
     Rule {
         width: parent.width
@@ -44,17 +44,21 @@ Item {
         spacing: 32
 
         ColumnLayout {
-            Layout.preferredWidth: 280
-            Layout.maximumWidth: 280
+            Layout.preferredWidth: 304
+            Layout.minimumWidth: 304
+            Layout.maximumWidth: 304
             Layout.alignment: Qt.AlignTop
             spacing: 2
             RowLayout {
                 Layout.fillWidth: true
+                Layout.fillHeight: false
                 Label {
-                    text: qsTr("Scale")
-                    quiet: true
-                    font.pixelSize: Theme.small
+                    text: scale.controller.reading || qsTr("– g")
+                    quiet: scale.controller.reading === ""
+                    font.pixelSize: Theme.now
+                    font.bold: true
                     Layout.fillWidth: true
+                    Accessible.name: qsTr("Weight %1").arg(text)
                 }
                 TextField {
                     id: entry
@@ -62,18 +66,11 @@ Item {
                     implicitHeight: Theme.target
                     unit: qsTr("g")
                     label: qsTr("Weight from the scale")
-                    placeholderText: qsTr("type, W")
+                    placeholderText: qsTr("scale, W")
                     inputMethodHints: Qt.ImhFormattedNumbersOnly
                     onAccepted: scale.take()
                     Keys.onEscapePressed: scale.away()
                 }
-            }
-            Label {
-                text: scale.controller.reading || qsTr("– g")
-                quiet: scale.controller.reading === ""
-                font.pixelSize: Theme.now
-                font.bold: true
-                Accessible.name: qsTr("Weight %1").arg(text)
             }
             Label {
                 visible: text !== ""
@@ -109,10 +106,13 @@ Item {
             spacing: 4
             RowLayout {
                 Layout.fillWidth: true
+                Layout.fillHeight: false
                 spacing: 16
                 Label {
                     text: scale.controller.service
                     quiet: true
+                    wrapMode: Text.Wrap
+                    maximumLineCount: 2
                     Layout.fillWidth: true
                 }
                 Label {

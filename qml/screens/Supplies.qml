@@ -55,9 +55,44 @@ Page {
             onClicked: files.open()
         }
     }
+    TableHead {
+        id: head
+        width: parent.width
+        visible: !screen.controller.empty
+        columns: [
+            {
+                words: qsTr("code"),
+                width: 120
+            },
+            {
+                words: qsTr("name")
+            },
+            {
+                words: qsTr("size, of outers inside"),
+                width: 190,
+                right: true
+            },
+            {
+                words: qsTr("cost"),
+                width: 72,
+                right: true
+            },
+            {
+                words: "",
+                width: 130,
+                right: true
+            },
+            {
+                words: qsTr("there"),
+                width: 80,
+                right: true
+            }
+        ]
+    }
     ListView {
         id: list
         anchors.fill: parent
+        anchors.topMargin: head.height
         visible: !screen.controller.empty
         focus: true
         activeFocusOnTab: true
@@ -135,15 +170,20 @@ Page {
         }
     }
 
+    ScrollMark {
+        flickable: list
+    }
     FileDialog {
         id: files
         title: qsTr("Supplies to take in")
         nameFilters: [qsTr("Tables (*.csv *.txt *.tsv)"), qsTr("All files (*)")]
         onAccepted: screen.controller.takeIn(selectedFile)
     }
-    SupplyPanel {
-        id: panel
-        controller: screen.controller
-        onClosed: list.forceActiveFocus()
-    }
+    over: [
+        SupplyPanel {
+            id: panel
+            controller: screen.controller
+            onClosed: list.forceActiveFocus()
+        }
+    ]
 }

@@ -55,7 +55,7 @@ Panel {
             text: qsTr("Count")
             keyHint: qsTr("Enter")
             Layout.alignment: Qt.AlignTop
-            Layout.topMargin: 20
+            Layout.topMargin: counted.input.y
             onClicked: panel.count()
         }
     }
@@ -73,7 +73,7 @@ Panel {
             text: qsTr("Receive")
             keyHint: qsTr("Enter")
             Layout.alignment: Qt.AlignTop
-            Layout.topMargin: 20
+            Layout.topMargin: received.input.y
             onClicked: panel.receive()
         }
     }
@@ -95,7 +95,7 @@ Panel {
                 text: movement.when
                 quiet: true
                 font.pixelSize: Theme.small
-                Layout.preferredWidth: 130
+                Layout.preferredWidth: 152
             }
             Label {
                 text: movement.what

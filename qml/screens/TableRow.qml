@@ -6,6 +6,7 @@ Item {
     id: row
 
     property bool current: false
+    property bool ruled: true
     property string sentence: ""
     default property alias content: inner.data
 
@@ -30,6 +31,7 @@ Item {
         }
     }
     Rule {
+        visible: row.ruled
         anchors.bottom: parent.bottom
         width: parent.width
     }
