@@ -408,11 +408,10 @@ void DayTest::packs_weighs_and_ties_the_label()
     QCOMPARE(parcel(*shop_, here).state, ParcelState::picked);
 
     // A piece is missing: said at once, over the whole window, until a key is pressed.
-    const shop::Good* good = shop_->day().cupboard().good({"SEAL-ANCHOR"});
-    QVERIFY(good != nullptr);
-    at.type(grams(held.plan.weight.mean - good->weight.mean));
+    const shop::Good good = *shop_->day().cupboard().good({"SEAL-ANCHOR"});
+    at.type(grams(held.plan.weight.mean - good.weight.mean));
     at.press(Qt::Key_Return);
-    QTRY_VERIFY(at.reads(QStringLiteral("most likely missing: 1 × ") + QString::fromStdString(good->name)));
+    QTRY_VERIFY(at.reads(QStringLiteral("most likely missing: 1 × ") + QString::fromStdString(good.name)));
     QVERIFY(at.reads(QStringLiteral("Look into it")));
     at.press(Qt::Key_Space);
     QTRY_VERIFY(!at.reads(QStringLiteral("Look into it")));
