@@ -60,6 +60,7 @@ std::vector<Part> painting_order(const std::vector<fitting::Placement>& placemen
                                  const std::vector<std::size_t>& shown)
 {
     std::vector<Piece> left;
+    left.reserve(shown.size());
     for (const std::size_t i : shown) {
         left.push_back({i, solid_of(placements[i].at, placements[i].size), placements[i].axis.has_value()});
     }
