@@ -17,7 +17,7 @@ Page {
 
     headline: controller.matching ? qsTr("Which column is what?") : controller.headline
     aside: controller.matching ? controller.fileFacts : ""
-    footed: !controller.empty || controller.matching
+    footed: (!controller.empty || controller.matching) && !(tight && detail.typing)
 
     function lookAt(row: int) {
         list.currentIndex = row;
@@ -114,6 +114,7 @@ Page {
 
         ListView {
             id: list
+            visible: !screen.tight || !detail.typing
             Layout.fillHeight: true
             Layout.fillWidth: true
             Layout.preferredWidth: 3
@@ -220,6 +221,7 @@ Page {
         }
         OrderDetail {
             id: detail
+            visible: !screen.tight || typing
             Layout.fillHeight: true
             Layout.fillWidth: true
             Layout.preferredWidth: 2

@@ -93,6 +93,7 @@ Page {
         rowSpacing: 12
 
         ColumnLayout { // how it goes in
+            visible: !screen.tight
             Layout.fillWidth: true
             Layout.fillHeight: true
             Layout.preferredWidth: 3
@@ -175,6 +176,7 @@ Page {
                     spacing: -8
                     visible: screen.controller.layers > 1
                     Label {
+                        visible: !screen.narrow // the slider says it
                         anchors.right: parent.right
                         text: screen.controller.layerWords
                         quiet: true
@@ -204,7 +206,7 @@ Page {
             Layout.preferredWidth: 2
             Layout.fillWidth: true
             Layout.minimumWidth: 300
-            Layout.maximumWidth: 480
+            Layout.maximumWidth: screen.tight ? screen.width : 480
             spacing: 8
 
             Label {
@@ -219,7 +221,7 @@ Page {
                 wrapMode: Text.Wrap
                 fontSizeMode: Text.Fit
                 minimumPixelSize: screen.narrow ? 24 : Theme.now
-                maximumLineCount: 3
+                maximumLineCount: screen.tight ? 1 : 3
                 lineHeight: 1.05
                 Layout.fillWidth: true
                 Accessible.role: Accessible.Heading
@@ -233,7 +235,7 @@ Page {
                 Layout.fillWidth: true
             }
             Label {
-                visible: text !== ""
+                visible: text !== "" && !scale.alone
                 text: screen.controller.caution ? "! " + screen.controller.caution : ""
                 color: Theme.ochreText
                 font.bold: true
@@ -242,7 +244,7 @@ Page {
                 Layout.fillWidth: true
             }
             Label {
-                visible: text !== ""
+                visible: text !== "" && !scale.alone
                 text: screen.controller.note ? "! " + screen.controller.note : ""
                 color: Theme.ochreText
                 font.bold: true
@@ -252,9 +254,10 @@ Page {
             }
             ListView {
                 id: steps
+                visible: !scale.alone
                 Layout.fillWidth: true
                 Layout.fillHeight: true
-                Layout.minimumHeight: 88
+                Layout.minimumHeight: screen.tight ? 44 : 88
 
                 function keepInView() { // the step in hand whole, and the next one
                     positionViewAtIndex(Math.max(0, currentIndex - 1), ListView.Contain);
@@ -375,6 +378,10 @@ Page {
 
         ScaleStrip {
             id: scale
+
+            readonly property bool alone: screen.tight && screen.controller.weighing
+
+            visible: !screen.tight || alone
             Layout.columnSpan: 2
             Layout.fillWidth: true
             controller: screen.controller

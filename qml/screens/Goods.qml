@@ -71,7 +71,7 @@ Page {
     TableHead {
         id: head
         width: parent.width
-        visible: !screen.controller.empty
+        visible: !screen.controller.empty && !screen.tight
         columns: [
             {
                 words: qsTr("code"),
@@ -158,6 +158,7 @@ Page {
                     }
                 }
                 Label {
+                    visible: !screen.tight
                     text: row.size
                     horizontalAlignment: Text.AlignRight
                     Layout.preferredWidth: 190
@@ -168,6 +169,7 @@ Page {
                     Layout.preferredWidth: 110
                 }
                 Label {
+                    visible: !screen.tight
                     text: row.shelf
                     quiet: true
                     horizontalAlignment: Text.AlignRight

@@ -81,6 +81,7 @@ Page {
                                 font.pixelSize: Theme.title
                             }
                             Label {
+                                visible: !screen.tight
                                 text: carrierSheet.collection
                                 quiet: true
                                 Layout.alignment: Qt.AlignBaseline
@@ -88,6 +89,7 @@ Page {
                             Label {
                                 text: carrierSheet.remaining
                                 font.bold: true
+                                Layout.fillWidth: true
                                 color: Theme.ochreText
                                 Layout.alignment: Qt.AlignBaseline
                             }
@@ -130,7 +132,7 @@ Page {
                         enabled: carrierSheet.labelled > 0
                         text: qsTr("Courier is here")
                         keyHint: (carrierSheet.index + 1).toString()
-                        Layout.preferredWidth: 216
+                        Layout.preferredWidth: screen.tight ? implicitWidth : 216
                         Accessible.name: qsTr("%1: courier is here").arg(carrierSheet.carrier)
                         onClicked: screen.controller.courierIsHere(carrierSheet.index)
                     }

@@ -13,6 +13,8 @@ Sheet {
     readonly property string heading: order.number ? qsTr("Order %1").arg(order.number) : ""
     property bool mending: false
     property int matchingLine: -1
+    readonly property bool typing: mending || matchingLine >= 0
+    readonly property bool roomy: !typing || height > 300 // for more than what is typed
 
     signal asideAsked
     signal typed // kept or left: the keys are the list's again
@@ -64,6 +66,7 @@ Sheet {
         visible: pane.order.number !== undefined
 
         ColumnLayout {
+            visible: pane.roomy
             spacing: 2
             Layout.fillWidth: true
             Heading {
@@ -81,6 +84,7 @@ Sheet {
             model: pane.order.problems || []
             Label {
                 required property string modelData
+                visible: pane.roomy
                 text: modelData
                 color: modelData.startsWith("×") ? Theme.brick : Theme.ochreText
                 font.bold: true

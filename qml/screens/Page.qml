@@ -13,6 +13,7 @@ FocusScope {
     property alias over: over.data // panels, over the whole screen
     default property alias content: body.data
     property bool footed: true
+    readonly property bool tight: width < 800 // large letters or a small window: what matters most alone
 
     ColumnLayout {
         anchors.fill: parent

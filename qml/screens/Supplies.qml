@@ -58,7 +58,7 @@ Page {
     TableHead {
         id: head
         width: parent.width
-        visible: !screen.controller.empty
+        visible: !screen.controller.empty && !screen.tight
         columns: [
             {
                 words: qsTr("code"),
@@ -144,17 +144,20 @@ Page {
                     }
                 }
                 Label {
+                    visible: !screen.tight
                     text: row.size
                     horizontalAlignment: Text.AlignRight
                     Layout.preferredWidth: 190
                 }
                 Label {
+                    visible: !screen.tight
                     text: row.cost
                     quiet: true
                     horizontalAlignment: Text.AlignRight
                     Layout.preferredWidth: 72
                 }
                 Label {
+                    visible: !screen.tight
                     text: row.cover
                     quiet: true
                     horizontalAlignment: Text.AlignRight
