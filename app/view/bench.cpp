@@ -140,7 +140,9 @@ void BenchController::show()
     filler_ = joined(uses);
     caution_ = cautions(day_, plan);
     const book::Standing standing = book::parcel_standing(day_.book(), parcel);
-    note_ = standing.stops()                                 ? tr("The order changed since it was planned: see Find")
+    order_changed_ = !standing.changed.empty() && standing.called_off.empty() && standing.aside.empty();
+    note_ = order_changed_                                   ? tr("The order changed since it was planned")
+            : standing.stops()                               ? tr("Called off or set aside: it does not go")
             : order != nullptr && !order->order.note.empty() ? tr("Note: %1").arg(text(order->order.note))
                                                              : QString();
     address_ =
@@ -312,10 +314,21 @@ void BenchController::labelMissing()
     show();
 }
 
+void BenchController::changesSeen()
+{
+    if (!held_ || !order_changed_) return;
+    if (const auto accepted = book::accept_changes(day_.book(), {id_}); !accepted) {
+        emit said(words::refused(accepted.error()));
+        return;
+    }
+    day_.moved();
+}
+
 void BenchController::printAgain()
 {
     if (!held_) return;
-    const auto file = write_paper(day_, PaperKind::labels, {{id_}}, paper_folder(day_), true);
+    // In a folder of its own: the round's labels stay as they are.
+    const auto file = write_paper(day_, PaperKind::labels, {{id_}}, paper_folder(day_) / held_->parcel.number, true);
     emit said(file ? tr("The label lies in %1, marked as a reprint").arg(text(file->string()))
                    : tr("The label could not be written into %1").arg(text(paper_folder(day_).string())));
 }

@@ -53,10 +53,11 @@ class BenchController : public QObject {
     Q_PROPERTY(QString outerSize READ outerSize NOTIFY changed)
     Q_PROPERTY(QString filler READ filler NOTIFY
                    changed) // "Filler: shredded paper 1.4 L (38 g) · tissue 2 sheets · tape 0.8 m"
-    Q_PROPERTY(QString caution READ caution NOTIFY changed) // lifting, glass…; empty: none
-    Q_PROPERTY(QString note READ note NOTIFY changed)       // the buyer's note, to be read
-    Q_PROPERTY(QString address READ address NOTIFY changed) // large, to copy by hand when the printer is out
-    Q_PROPERTY(QString doNow READ doNow NOTIFY changed)     // "Put in the two ink bottles, caps up"
+    Q_PROPERTY(QString caution READ caution NOTIFY changed)        // lifting, glass…; empty: none
+    Q_PROPERTY(QString note READ note NOTIFY changed)              // the buyer's note, to be read
+    Q_PROPERTY(bool orderChanged READ orderChanged NOTIFY changed) // since it was planned; stops until she has seen it
+    Q_PROPERTY(QString address READ address NOTIFY changed)        // large, to copy by hand when the printer is out
+    Q_PROPERTY(QString doNow READ doNow NOTIFY changed)            // "Put in the two ink bottles, caps up"
     Q_PROPERTY(QString doNowMore READ doNowMore NOTIFY changed)
     Q_PROPERTY(QString doneWords READ doneWords NOTIFY changed) // on the button: "Done", "Stuck on"
     Q_PROPERTY(int stepCount READ stepCount NOTIFY changed)
@@ -92,6 +93,7 @@ public:
     QString filler() const { return filler_; }
     QString caution() const { return caution_; }
     QString note() const { return note_; }
+    bool orderChanged() const { return order_changed_; }
     QString address() const { return address_; }
     QString doNow() const { return do_now_; }
     QString doNowMore() const { return do_now_more_; }
@@ -124,7 +126,8 @@ public:
     Q_INVOKABLE void stuckOn(); // the label sits on this parcel
     Q_INVOKABLE void labelMissing();
     Q_INVOKABLE void printAgain();
-    Q_INVOKABLE void later(); // put it back, take the next
+    Q_INVOKABLE void changesSeen(); // the parcel still serves the changed order
+    Q_INVOKABLE void later();       // put it back, take the next
     bool scan(const QString& code);
 
     void refresh();
@@ -152,6 +155,7 @@ private:
     std::optional<Weight> reading_now_;
     int scanned_ = 0;      // pieces of the current step
     bool copying_ = false; // the printer is out
+    bool order_changed_ = false;
     Rows<WaitingParcel> waiting_;
     Rows<BenchStep> steps_;
     qlonglong id_ = 0;

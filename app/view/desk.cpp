@@ -169,8 +169,13 @@ bool Desk::stops(const shop::Parcel& parcel)
         stop(tr("Stop"), tr("%1 was called off. Parcel %2 does not go.").arg(numbers(standing.called_off), number));
     else if (!standing.aside.empty())
         stop(tr("Stop"), tr("%1 was set aside. Parcel %2 waits.").arg(numbers(standing.aside), number));
-    else if (standing.stops())
+    else if (standing.stops()) {
+        // Behind the word it lies on the bench, where she can say that it still serves.
+        const bool at_the_bench =
+            parcel.state == shop::ParcelState::picked || parcel.state == shop::ParcelState::packed;
+        if (at_the_bench) openParcel(parcel.id.value);
         stop(tr("Stop"), tr("%1 changed since parcel %2 was planned.").arg(numbers(standing.changed), number));
+    }
     return standing.stops();
 }
 

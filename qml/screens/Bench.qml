@@ -41,6 +41,9 @@ Page {
         case Qt.Key_P:
             controller.printAgain();
             break;
+        case Qt.Key_S:
+            controller.changesSeen();
+            break;
         case Qt.Key_V:
             controller.later();
             break;
@@ -243,14 +246,25 @@ Page {
                 maximumLineCount: 2
                 Layout.fillWidth: true
             }
-            Label {
-                visible: text !== "" && !scale.alone
-                text: screen.controller.note ? "! " + screen.controller.note : ""
-                color: Theme.ochreText
-                font.bold: true
-                wrapMode: Text.Wrap
-                maximumLineCount: 2
+            RowLayout {
+                visible: note.text !== "" && !scale.alone
+                spacing: 16
                 Layout.fillWidth: true
+                Label {
+                    id: note
+                    text: screen.controller.note ? "! " + screen.controller.note : ""
+                    color: Theme.ochreText
+                    font.bold: true
+                    wrapMode: Text.Wrap
+                    maximumLineCount: 2
+                    Layout.fillWidth: true
+                }
+                Button {
+                    visible: screen.controller.orderChanged
+                    text: qsTr("It still serves")
+                    keyHint: "S"
+                    onClicked: screen.controller.changesSeen()
+                }
             }
             ListView {
                 id: steps

@@ -92,9 +92,9 @@ QString grams(Weight weight)
     return QString::number((weight.units + 5) / 10);
 }
 
-bool has_file(const Workshop& shop, const QString& pattern)
+bool has_file(const Workshop& shop, const QString& pattern, const std::string& folder = {})
 {
-    return !QDir(QString::fromStdString((shop.book().path().parent_path() / "papers").string()))
+    return !QDir(QString::fromStdString((shop.book().path().parent_path() / "papers" / folder).string()))
                 .entryList({pattern}, QDir::Files)
                 .isEmpty();
 }
@@ -432,7 +432,7 @@ void DayTest::packs_weighs_and_ties_the_label()
 
     at.press(Qt::Key_P);
     QTRY_VERIFY(at.reads(QStringLiteral("marked as a reprint")));
-    QVERIFY(has_file(*shop_, QStringLiteral("labels.pdf")));
+    QVERIFY(has_file(*shop_, QStringLiteral("labels.pdf"), held.parcel.number));
     at.scan(code_of(held.parcel));
     QTRY_COMPARE(parcel(*shop_, here).state, ParcelState::labelled);
     // The next one lies on the bench.
@@ -516,6 +516,13 @@ void DayTest::stops_a_parcel_whose_order_was_called_off()
     const auto found = parcel(*shop_, off.id);
     QCOMPARE(found.state, ParcelState::picked);
     QCOMPARE(found.steps_done, 0);
+
+    // What only changed goes on once she has looked at it and says that the parcel still serves.
+    const auto changed = book::parcels_of(shop_->book(), order(*shop_, "HS-2056")->id).front();
+    QTRY_VERIFY(at.reads(QString::fromStdString(changed.number)));
+    QVERIFY(book::parcel_standing(shop_->book(), changed).stops());
+    at.press(Qt::Key_S);
+    QTRY_VERIFY(!book::parcel_standing(shop_->book(), parcel(*shop_, changed.id)).stops());
 }
 
 // 5 Hand-over ---------------------------------------------------------------------------------------------------------
