@@ -159,14 +159,14 @@ public:
         return true;
     }
 
-    // Two rounds are picked; the first is packed, labelled and, by its carriers, handed over. Then the shop's later
-    // file comes in: an order of the second round has been called off.
+    // Two rounds are picked; the first is packed, labelled and, as far as its busiest carrier takes it, handed over.
+    // Then the shop's later file comes in: an order of the second round has been called off.
     void play_morning()
     {
         const auto trays = static_cast<std::size_t>(std::max(1, day_.cupboard().house.trays));
         const auto first = round(0, trays);
         const auto second = round(first.size(), trays);
-        std::set<std::string> carriers;
+        std::map<std::string, int> labelled;
         for (const shop::ParcelId id : first) {
             const auto held = book::parcel(day_.book(), id);
             const planning::ParcelPlan& plan = held->plan;
@@ -176,11 +176,13 @@ public:
             const postage::Quote& quote = plan.quotes[*plan.chosen];
             (void)book::choose_service(day_.book(), id, quote.carrier, quote.service, quote.price()->total);
             (void)book::mark_labelled(day_.book(), id);
-            carriers.insert(quote.carrier);
+            ++labelled[quote.carrier];
         }
         day_.moved();
-        if (!carriers.empty()) {
-            if (const auto list = book::hand_over(day_.book(), *carriers.begin())) {
+        const auto most = std::max_element(labelled.begin(), labelled.end(),
+                                           [](const auto& a, const auto& b) { return a.second < b.second; });
+        if (most != labelled.end()) {
+            if (const auto list = book::hand_over(day_.book(), most->first)) {
                 day_.moved();
                 (void)write_hand_over_list(day_, *list, folder_);
             }

@@ -43,10 +43,16 @@ std::vector<shop::Parcel> queue(const Day& day)
         const auto found = comes.find(parcel.carrier);
         return found != comes.end() ? found->second : TimeOfDay(24 * 60);
     };
-    std::stable_sort(all.begin(), all.end(), [&](const auto& a, const auto& b) {
-        return std::tuple(when(a), a.tray, a.number) < std::tuple(when(b), b.tray, b.number);
-    });
-    return all;
+    // What stops (its order changed or was called off) waits behind all that can go.
+    std::vector<std::tuple<bool, TimeOfDay, std::string, std::string, std::size_t>> order;
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        const shop::Parcel& p = all[i];
+        order.emplace_back(book::parcel_standing(day.book(), p).stops(), when(p), p.tray, p.number, i);
+    }
+    std::sort(order.begin(), order.end());
+    std::vector<shop::Parcel> sorted;
+    for (const auto& entry : order) sorted.push_back(all[std::get<4>(entry)]);
+    return sorted;
 }
 
 } // namespace
