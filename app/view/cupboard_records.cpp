@@ -1,5 +1,5 @@
-#include "app/view/cupboard.h"
 #include "app/records.h"
+#include "app/view/cupboard.h"
 #include "app/view/text.h"
 #include "app/words/format.h"
 

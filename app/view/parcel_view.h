@@ -10,7 +10,7 @@ class ParcelView : public DrawingItem {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(stow::view::ParcelScene scene READ scene WRITE setScene NOTIFY sceneChanged)
-    Q_PROPERTY(int upToLayer MEMBER layer_ NOTIFY sceneChanged)         // draws up to this one; 0: all
+    Q_PROPERTY(int upToLayer MEMBER layer_ NOTIFY sceneChanged)     // draws up to this one; 0: all
     Q_PROPERTY(int highlight MEMBER highlight_ NOTIFY sceneChanged) // number on the drawing; 0: none
     Q_PROPERTY(QString sentence READ sentence NOTIFY sceneChanged)
 public:

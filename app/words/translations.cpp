@@ -4,7 +4,10 @@
 #include <QTranslator>
 
 // The resources of a static library are linked in only when somebody asks for them.
-static void initialise_resources() { Q_INIT_RESOURCE(stow_translations); }
+static void initialise_resources()
+{
+    Q_INIT_RESOURCE(stow_translations);
+}
 
 namespace stow::words {
 

@@ -16,7 +16,8 @@ tl::expected<planning::ParcelPlan, std::string> plan_from_json(std::string_view 
     const auto json = nlohmann::json::parse(document, nullptr, false);
     if (!json.is_object() || !json.contains("plan")) return tl::unexpected(std::string("not a plan"));
     const auto version = json.find("version");
-    if (version == json.end() || !version->is_number_integer() || *version < 1) return tl::unexpected(std::string("no version"));
+    if (version == json.end() || !version->is_number_integer() || *version < 1)
+        return tl::unexpected(std::string("no version"));
     if (*version > plan_version) return tl::unexpected("a plan of a later version: " + version->dump());
     return from_document<planning::ParcelPlan>(json["plan"].dump());
 }
