@@ -1,23 +1,9 @@
 #include "app/words/reasons.h"
 
 #include "app/words/format.h"
-
-#include <QCoreApplication>
+#include "app/words/texts.h"
 
 namespace stow::words {
-
-namespace {
-
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(words)
-};
-
-QString text(const std::string& s)
-{
-    return QString::fromStdString(s);
-}
-
-} // namespace
 
 QString reason(const fitting::Refusal& refusal)
 {
