@@ -7,6 +7,7 @@ cd "$(dirname "$0")/.."
 extent=${1:-usual}
 sh app/install_packages.sh app/packages.txt tests/packages.txt
 # The usual run tries the same cases each time, so that its word does not depend on luck; the full run tries others.
+export STOW_EXTENT="$extent" # how many of the cases drawn from seeds are tried: tests/bench/extent.h
 if [ "$extent" = full ]; then
     export RC_PARAMS="max_success=1000"
 else
