@@ -67,7 +67,9 @@ std::vector<Pose> poses_of(const Item& item, Room room, Units gap)
             poses.push_back({{d, d, along.units + gap}, Axis::z, true});
         }
     }
-    for (const Size& size : turned_sizes(bounding_size(item.shape), item.turns)) {
+    // A soft good takes any form, whatever its turns say.
+    const Turns turns = std::holds_alternative<Soft>(item.shape) ? Turns{} : item.turns;
+    for (const Size& size : turned_sizes(bounding_size(item.shape), turns)) {
         poses.push_back({enlarged(size, gap), std::nullopt, false});
     }
     return poses;

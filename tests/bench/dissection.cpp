@@ -105,11 +105,18 @@ std::vector<Cell> dissect(Dice& dice, const Size& box, int pieces, Cutting cutti
     throw std::logic_error("the box is too small for so many pieces");
 }
 
-Puzzle perfect_puzzle(Dice& dice, int pieces, Cutting cutting)
+Puzzle perfect_puzzle(Dice& dice, int pieces, Cutting cutting, Length grain)
 {
-    const auto side = [&] { return between(dice, mm(100), mm(300)); };
-    const Size box{side(), side(), side()};
-    std::vector<Cell> cells = dissect(dice, box, pieces, cutting, mm(15));
+    const auto grains = [&](Length l) { return Length{l.units / grain.units}; };
+    const auto scale = [&](Size& s) { s = {s.x * grain.units, s.y * grain.units, s.z * grain.units}; };
+    const auto side = [&] { return between(dice, grains(mm(100)), grains(mm(300))); };
+    Size box{side(), side(), side()};
+    std::vector<Cell> cells = dissect(dice, box, pieces, cutting, grains(mm(20)));
+    scale(box);
+    for (Cell& cell : cells) {
+        scale(cell.at);
+        scale(cell.size);
+    }
     dice.shuffle(cells);
     Puzzle puzzle;
     for (std::size_t k = 0; k < cells.size(); ++k) {
