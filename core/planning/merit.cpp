@@ -26,13 +26,30 @@ Money cost_in_all(const ParcelPlan& plan)
     return plan.packaging + plan.quotes[*plan.chosen].price()->total;
 }
 
-Merit merit_of(const ParcelPlan& plan, Volume closed, Preference preference)
+Merit operator+(const Merit& a, const Merit& b)
 {
-    const std::int64_t volume = closed.units;
+    return {a.left_out + b.left_out,
+            a.no_service + b.no_service,
+            a.late + b.late,
+            a.over + b.over,
+            {a.wishes[0] + b.wishes[0], a.wishes[1] + b.wishes[1], a.wishes[2] + b.wishes[2]},
+            a.moved + b.moved,
+            a.turn + b.turn,
+            {}};
+}
+
+Merit merit_of(const ParcelPlan& plan, Volume closed, Preference preference, const shop::SupplyCode& before)
+{
+    constexpr std::int64_t millilitre = millilitres(1).units;
+    const std::int64_t volume = (closed.units + millilitre - 1) / millilitre;
     const std::int64_t cost = cost_in_all(plan).minor;
     // The goods weigh the same in every outer, so the whole weight ranks as the packaging alone would.
     const std::int64_t material = plan.weight.mean.units;
-    Merit merit{!plan.quotes.empty() && !plan.chosen, !plan.keeps_promise, {}, plan.outer.text};
+    Merit merit;
+    merit.no_service = !plan.quotes.empty() && !plan.chosen ? 1 : 0;
+    merit.late = plan.keeps_promise ? 0 : 1;
+    merit.moved = !before.empty() && plan.outer != before ? 1 : 0;
+    merit.code = plan.outer.text;
     switch (preference) {
     case Preference::smallest: merit.wishes = {volume, cost, material}; break;
     case Preference::cheapest: merit.wishes = {cost, volume, material}; break;

@@ -118,6 +118,26 @@ struct Shortage {
     shop::Amount needed, on_hand;
 };
 
+// What there is too little of today, and what more of it would be worth.
+struct ScarceSupply {
+    shop::SupplyCode supply;
+    shop::Amount more; // so much more would be used
+    int more_go = 0;   // orders
+    Money saves;       // packaging and postage of what goes either way
+    Volume smaller;    // closed parcels
+};
+
+// How the day was shared out, against taking the orders one by one from the same stock.
+struct DaySharing {
+    int moved = 0; // orders that do not have their own best, for the good of the others
+    int more_go = 0, more_in_time = 0;
+    Money saves;
+    Volume smaller;
+    bool proven = true;                 // no better way to share out exists
+    std::optional<int> gap_permille{};  // otherwise, where known
+    std::vector<ScarceSupply> scarce{}; // dearest shortage first
+};
+
 struct DayPlan {
     Date day;
     Preference preference = Preference::smallest;
@@ -129,6 +149,7 @@ struct DayPlan {
     std::vector<shop::OrderId> not_reached{}; // then
     Volume filler;
     Length tape;
+    DaySharing sharing;
 };
 
 } // namespace stow::planning

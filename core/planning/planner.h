@@ -26,6 +26,8 @@ struct Wish {
     std::optional<TimeOfDay> ready_at{};         // when the parcels are closed; later than a cut-off: next collection
     std::vector<Used> reserved{};                // by parcels already planned and kept
     std::vector<shop::SetPart> reserved_goods{}; // a set stands for its parts
+    // The outer each order (a parcel's first one) has in the plan that this one replaces: kept where nothing is lost.
+    std::map<shop::OrderId, shop::SupplyCode> before{};
     bool first_part = true; // for plan_parcel: false for a later parcel of a split order, which carries no inserts
 };
 

@@ -32,6 +32,13 @@ bool Run::go_on(std::uint64_t nodes)
     return !stopped_;
 }
 
+std::optional<std::chrono::milliseconds> Run::time_left() const
+{
+    if (!deadline_) return std::nullopt;
+    return std::max(std::chrono::milliseconds{},
+                    std::chrono::duration_cast<std::chrono::milliseconds>(*deadline_ - now()));
+}
+
 void Run::tell_progress(double done) const
 {
     if (progress_) progress_(std::clamp(done, 0.0, 1.0));

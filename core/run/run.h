@@ -30,6 +30,8 @@ public:
     bool go_on(std::uint64_t nodes = 1);
     std::optional<Stop> stopped() const { return stopped_; }
     std::uint64_t work_done() const { return work_done_; }
+    // Until the deadline, never below zero; nothing: there is none. For what keeps time by itself.
+    std::optional<std::chrono::milliseconds> time_left() const;
 
     // Progress from 0 to 1, told to `listener` by the thread that works.
     void on_progress(std::function<void(double)> listener) { progress_ = std::move(listener); }

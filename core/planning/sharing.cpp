@@ -1,0 +1,163 @@
+#include "core/planning/sharing.h"
+
+#include "core/planning/assignment.h"
+#include "core/planning/sharing_program.h"
+
+#include <algorithm>
+#include <map>
+#include <numeric>
+
+namespace stow::planning {
+
+namespace {
+
+std::vector<std::int64_t> used(const Sharing& sharing, const Ways& ways)
+{
+    std::vector<std::int64_t> sum(sharing.limits.size(), 0);
+    for (std::size_t o = 0; o < ways.size(); ++o) {
+        for (const Need& need : sharing.orders[o][ways[o]].needs) sum[need.limit] += need.amount;
+    }
+    return sum;
+}
+
+// Limits that these ways exceed and that are not among `active` yet.
+bool add_exceeded(const Sharing& sharing, const Ways& ways, std::vector<bool>& active)
+{
+    const auto sum = used(sharing, ways);
+    bool added = false;
+    for (std::size_t l = 0; l < sum.size(); ++l) {
+        if (active[l] || sum[l] <= sharing.limits[l].left) continue;
+        active[l] = added = true;
+    }
+    return added;
+}
+
+// Orders that share an active limit, directly or by way of others. An order whose best way needs none of them keeps it:
+// to move it would help nobody.
+std::vector<std::vector<std::size_t>> parts_of(const Sharing& sharing, const std::vector<bool>& active)
+{
+    std::vector<std::size_t> leads(sharing.limits.size()); // each limit to one of its part
+    std::iota(leads.begin(), leads.end(), std::size_t{0});
+    const auto lead = [&](std::size_t l) {
+        while (leads[l] != l) l = leads[l] = leads[leads[l]];
+        return l;
+    };
+    const auto is_active = [&](const Need& need) { return active[need.limit]; };
+    std::vector<std::pair<std::size_t, std::size_t>> involved; // order, one of its limits
+    for (std::size_t o = 0; o < sharing.orders.size(); ++o) {
+        const auto& ways = sharing.orders[o];
+        const auto first = std::find_if(ways.front().needs.begin(), ways.front().needs.end(), is_active);
+        if (first == ways.front().needs.end()) continue;
+        involved.emplace_back(o, first->limit);
+        for (const Way& way : ways) {
+            for (const Need& need : way.needs) {
+                if (is_active(need)) leads[lead(need.limit)] = lead(first->limit);
+            }
+        }
+    }
+    std::map<std::size_t, std::vector<std::size_t>> parts;
+    for (const auto& [order, limit] : involved) parts[lead(limit)].push_back(order);
+    std::vector<std::vector<std::size_t>> all;
+    for (auto& [limit, orders] : parts) all.push_back(std::move(orders));
+    return all;
+}
+
+// One part by itself: its own orders, only the active limits.
+Sharing part_of(const Sharing& sharing, const std::vector<std::size_t>& orders, const std::vector<bool>& active)
+{
+    Sharing part;
+    part.limits = sharing.limits;
+    for (const std::size_t o : orders) {
+        part.orders.push_back(sharing.orders[o]);
+        for (Way& way : part.orders.back()) {
+            way.needs.erase(std::remove_if(way.needs.begin(), way.needs.end(),
+                                           [&](const Need& need) { return !active[need.limit]; }),
+                            way.needs.end());
+        }
+    }
+    return part;
+}
+
+} // namespace
+
+Merit merit_of(const Sharing& sharing, const Ways& ways)
+{
+    Merit sum;
+    for (std::size_t o = 0; o < ways.size(); ++o) sum = sum + sharing.orders[o][ways[o]].merit;
+    const auto needed = used(sharing, ways);
+    for (std::size_t l = 0; l < needed.size(); ++l) {
+        if (!sharing.limits[l].firm) sum.over += std::max<std::int64_t>(needed[l] - sharing.limits[l].left, 0);
+    }
+    return sum;
+}
+
+bool keeps_limits(const Sharing& sharing, const Ways& ways)
+{
+    const auto needed = used(sharing, ways);
+    for (std::size_t l = 0; l < needed.size(); ++l) {
+        // What was overdrawn before the day is nobody's fault, as long as nobody adds to it.
+        if (sharing.limits[l].firm && needed[l] > std::max<std::int64_t>(sharing.limits[l].left, 0)) return false;
+    }
+    return true;
+}
+
+Ways one_by_one(const Sharing& sharing)
+{
+    std::vector<std::int64_t> left;
+    for (const Limit& limit : sharing.limits) left.push_back(limit.left);
+    Ways ways;
+    for (const auto& order : sharing.orders) {
+        std::optional<Merit> best;
+        std::size_t chosen = 0;
+        for (std::size_t w = 0; w < order.size(); ++w) {
+            Merit merit = order[w].merit;
+            bool possible = true;
+            for (const Need& need : order[w].needs) {
+                const std::int64_t there = std::max<std::int64_t>(left[need.limit], 0);
+                if (need.amount > there && sharing.limits[need.limit].firm) possible = false;
+                merit.over += std::max<std::int64_t>(need.amount - there, 0);
+            }
+            if (!possible || (best && *best <= merit)) continue;
+            best = merit;
+            chosen = w;
+        }
+        for (const Need& need : order[chosen].needs) left[need.limit] -= need.amount;
+        ways.push_back(chosen);
+    }
+    return ways;
+}
+
+Shared share_out(const Sharing& sharing, Run& run)
+{
+    Shared best;
+    best.ways.assign(sharing.orders.size(), 0);
+    std::vector<bool> active(sharing.limits.size(), false);
+    while (add_exceeded(sharing, best.ways, active)) {
+        best.proven = true;
+        best.gap_permille.reset();
+        std::fill(best.ways.begin(), best.ways.end(), std::size_t{0});
+        for (const auto& orders : parts_of(sharing, active)) {
+            const Sharing part = part_of(sharing, orders, active);
+            Shared solved;
+            if (auto ways = assign(part))
+                solved.ways = *std::move(ways);
+            else
+                solved = share_by_program(part, run);
+            for (std::size_t i = 0; i < orders.size(); ++i) best.ways[orders[i]] = solved.ways[i];
+            if (solved.proven) continue;
+            best.proven = false;
+            best.gap_permille = std::max(best.gap_permille.value_or(0), solved.gap_permille.value_or(0));
+        }
+    }
+    best.merit = merit_of(sharing, best.ways);
+    // Only a search that was stopped can have missed what the baseline found.
+    Ways plain = one_by_one(sharing);
+    if (const Merit merit = merit_of(sharing, plain); !keeps_limits(sharing, best.ways) || merit < best.merit) {
+        best.ways = std::move(plain);
+        best.merit = merit;
+    }
+    best.scarce = std::move(active);
+    return best;
+}
+
+} // namespace stow::planning

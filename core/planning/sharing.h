@@ -1,0 +1,52 @@
+// Sharing out what there is not enough of: each order has ways to be packed, each way needs some of what is limited,
+// and the sum of all merits is to be the least. Pure numbers: no shop in here.
+#pragma once
+
+#include "core/planning/merit.h"
+#include "core/run/run.h"
+
+#include <optional>
+#include <vector>
+
+namespace stow::planning {
+
+struct Need { // of one limit
+    std::size_t limit = 0;
+    std::int64_t amount = 0; // above 0
+};
+struct Way {
+    Merit merit;
+    std::vector<Need> needs; // one a limit at most
+};
+struct Limit {
+    std::int64_t left = 0;
+    bool firm = true; // otherwise more may be used, and counts as `over` in the merit of the whole
+};
+struct Sharing {
+    std::vector<std::vector<Way>> orders; // the best way first; one way of each needs nothing firm, or it has none
+    std::vector<Limit> limits;
+};
+
+using Ways = std::vector<std::size_t>; // one of each order
+
+// Of these ways together, with what they use beyond the limits that are not firm.
+Merit merit_of(const Sharing& sharing, const Ways& ways);
+// No firm limit is broken.
+bool keeps_limits(const Sharing& sharing, const Ways& ways);
+
+// Each order in its turn takes the best that is left.
+Ways one_by_one(const Sharing& sharing);
+
+struct Shared {
+    Ways ways;
+    Merit merit;
+    bool proven = true;                // nothing better exists
+    std::optional<int> gap_permille{}; // otherwise: the best that may exist is so much better, where that is known
+    std::vector<bool> scarce;          // the limits that came into it
+};
+// All orders together. Limits that nobody exceeds drop out, orders that share no scarce thing are shared out apart;
+// where only pieces are scarce each part is an assignment (shortest augmenting paths, exact in whole numbers), else an
+// integer program, level of the merit by level. Never worse than `one_by_one`, and the same when nothing is scarce.
+Shared share_out(const Sharing& sharing, Run& run);
+
+} // namespace stow::planning
