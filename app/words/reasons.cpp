@@ -177,6 +177,9 @@ QString fault(const postage::SheetProblem& p)
         case SheetFault::expired: return Words::tr("it is no longer valid");
         case SheetFault::mixed_currency: return Words::tr("another currency than the sheet's");
         case SheetFault::repeated_step: return Words::tr("this stands there twice");
+        case SheetFault::unknown_surcharge: return Words::tr("the surcharge it counts in does not stand before it");
+        case SheetFault::missing_country: return Words::tr("you send there, and no zone names it");
+        case SheetFault::expires_soon: return Words::tr("it ends soon, and no sheet follows");
         }
         return {};
     }();

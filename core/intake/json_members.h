@@ -347,7 +347,7 @@ void members(Is<fitting::Answer> auto& value, auto&& visit)
 void members(Is<postage::Format> auto& value, auto&& visit)
 {
     auto& [name, most_length, most_width, most_height, least_length, least_width, least_height, most_sum, most_girth,
-           roll_most_length, roll_most_sum, roll_least_length, roll_least_sum, tolerance] = value;
+           roll_most_length, roll_most_sum, roll_least_length, roll_least_sum, tolerance, least_ratio, most_ratio] = value;
     visit("name", name);
     visit("most_length", most_length);
     visit("most_width", most_width);
@@ -362,6 +362,8 @@ void members(Is<postage::Format> auto& value, auto&& visit)
     visit("roll_least_length", roll_least_length);
     visit("roll_least_sum", roll_least_sum);
     visit("tolerance", tolerance);
+    visit("least_ratio", least_ratio);
+    visit("most_ratio", most_ratio);
 }
 
 void members(Is<postage::Place> auto& value, auto&& visit)
@@ -399,10 +401,29 @@ void members(Is<postage::BeyondLast> auto& value, auto&& visit)
     visit("most", most);
 }
 
+void members(Is<postage::VolumeStep> auto& value, auto&& visit)
+{
+    auto& [service, zone, format, up_to, price, most] = value;
+    visit("service", service);
+    visit("zone", zone);
+    visit("format", format);
+    visit("up_to", up_to);
+    visit("price", price);
+    visit("most", most);
+}
+
+void members(Is<postage::CutOff> auto& value, auto&& visit)
+{
+    auto& [weekday, at] = value;
+    visit("weekday", weekday);
+    visit("at", at);
+}
+
 void members(Is<postage::Service> auto& value, auto&& visit)
 {
     auto& [code, name, tracked, cover, days_least, days_most, cut_off, weekdays, volumetric_divisor,
-           volumetric_rounding, not_sent, volumetric_above, tax_permille] = value;
+           volumetric_rounding, not_sent, volumetric_above, tax_permille, cut_offs, sides_to, sides_up,
+           roll_permille] = value;
     visit("code", code);
     visit("name", name);
     visit("tracked", tracked);
@@ -416,11 +437,16 @@ void members(Is<postage::Service> auto& value, auto&& visit)
     visit("not_sent", not_sent);
     visit("volumetric_above", volumetric_above);
     visit("tax_permille", tax_permille);
+    visit("cut_offs", cut_offs);
+    visit("sides_to", sides_to);
+    visit("sides_up", sides_up);
+    visit("roll_permille", roll_permille);
 }
 
 void members(Is<postage::Surcharge> auto& value, auto&& visit)
 {
-    auto& [name, service, zone, kind, permille, amount, longer_than, heavier_than, only_rolls, from, until] = value;
+    auto& [name, service, zone, kind, permille, amount, longer_than, heavier_than, only_rolls, from, until, format,
+           also_of, wider_than, girth_over, larger_than, only_unboxed, value_above, places] = value;
     visit("name", name);
     visit("service", service);
     visit("zone", zone);
@@ -432,12 +458,20 @@ void members(Is<postage::Surcharge> auto& value, auto&& visit)
     visit("only_rolls", only_rolls);
     visit("from", from);
     visit("until", until);
+    visit("format", format);
+    visit("also_of", also_of);
+    visit("wider_than", wider_than);
+    visit("girth_over", girth_over);
+    visit("larger_than", larger_than);
+    visit("only_unboxed", only_unboxed);
+    visit("value_above", value_above);
+    visit("places", places);
 }
 
 void members(Is<postage::RateSheet> auto& value, auto&& visit)
 {
     auto& [carrier, currency, valid_from, valid_until, tax_permille, services, zones, formats, steps, beyond,
-           surcharges] = value;
+           surcharges, volume_steps, holidays] = value;
     visit("carrier", carrier);
     visit("currency", currency);
     visit("valid_from", valid_from);
@@ -449,6 +483,8 @@ void members(Is<postage::RateSheet> auto& value, auto&& visit)
     visit("steps", steps);
     visit("beyond", beyond);
     visit("surcharges", surcharges);
+    visit("volume_steps", volume_steps);
+    visit("holidays", holidays);
 }
 
 void members(Is<postage::Refused> auto& value, auto&& visit)

@@ -182,6 +182,7 @@ constexpr const char* word(postage::Surcharge::Kind value)
     case percent: return "percent";
     case fixed: return "fixed";
     case per_kg: return "per kg";
+    case percent_of_value: return "percent of value";
     }
     return nullptr;
 }

@@ -87,6 +87,10 @@ postage::ParcelFacts parcel_of(const json& value)
         if (!roll->is_boolean()) refuse(ProblemKind::bad_json, m.at("roll"), roll->dump(), "true or false");
         p.roll = roll->get<bool>();
     }
+    if (const json* soft = m.find("soft")) {
+        if (!soft->is_boolean()) refuse(ProblemKind::bad_json, m.at("soft"), soft->dump(), "true or false");
+        p.soft = soft->get<bool>();
+    }
     if (const json* postcode = m.find("postcode")) p.postcode = text_of(*postcode, m.at("postcode"));
     if (const json* worth = m.find("value")) p.value = money_of(text_of(*worth, m.at("value")), m.at("value"));
     if (const json* holds = m.find("holds")) p.holds = texts_of(*holds, m.at("holds"));

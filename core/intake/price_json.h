@@ -4,7 +4,8 @@
 //    "parcel":{"closed_mm":[250,180,90.5],"roll":false,"weight_g":812,"country":"DE","postcode":"20095",
 //              "value":"39.90 EUR","holds":["glass"],"hand_over":"2026-11-25"}}
 //
-// Needed: rate_sheets, closed_mm, weight_g, country, hand_over. A roll is [diameter, diameter, length]. Sizes round up
+// Needed: rate_sheets, closed_mm, weight_g, country, hand_over. A roll is [diameter, diameter, length]; "soft" says a
+// mailer. Sizes round up
 // to 0.1 mm, weight to 0.1 g. Unknown or repeated members, and sizes and weights that are not above zero, are refused
 // by name.
 //

@@ -7,6 +7,8 @@
 #include "core/intake/text_encoding.h"
 
 #include <algorithm>
+#include <set>
+#include <tuple>
 
 namespace stow::intake {
 
@@ -16,12 +18,16 @@ using namespace postage;
 
 constexpr std::array<std::string_view, 11> headings{"record", "name",    "service", "zone",  "format", "grams",
                                                     "price",  "percent", "from",    "until", "details"};
-constexpr std::string_view record_words = "sheet, service, zone, format, step, beyond, surcharge";
+constexpr std::array<std::string_view, 9> records{"sheet",  "service", "zone",      "format", "step",
+                                                  "beyond", "volume",  "surcharge", "holiday"};
+constexpr std::string_view record_words = "sheet, service, zone, format, step, beyond, volume, surcharge, holiday";
 constexpr std::string_view service_words =
-    "tracked, cover, days, cut-off, collected, divisor, rounding, above, not sent";
+    "tracked, cover, days, cut-off, collected, divisor, rounding, above, sides, rolls count, not sent";
 constexpr std::string_view format_words =
-    "length, width, height, sum, girth, roll length, roll sum, each with from or to; tolerance";
-constexpr std::string_view surcharge_words = "per kg, longer than, heavier than, rolls";
+    "length, width, height, sum, girth, ratio, roll length, roll sum, each with from or to; tolerance";
+constexpr std::string_view surcharge_words =
+    "per kg, of value, with, longer than, wider than, girth over, larger than, heavier than, value above, rolls, not "
+    "boxed, in";
 
 // Far above any postage, and small enough that no sum overflows.
 constexpr std::int64_t most_minor = 1'000'000'000;
@@ -50,10 +56,12 @@ public:
             if (record == "zone") zone_row(row);
             if (record == "format") format_row(row);
         });
-        each({"step", "beyond", "surcharge"}, [&](Row& row, std::string_view record) {
+        each({"step", "beyond", "volume", "surcharge", "holiday"}, [&](Row& row, std::string_view record) {
             if (record == "step") step_row(row);
             if (record == "beyond") beyond_row(row);
+            if (record == "volume") volume_row(row);
             if (record == "surcharge") surcharge_row(row);
+            if (record == "holiday") holiday_row(row);
         });
         unknown_records();
 
@@ -69,12 +77,12 @@ public:
 
 private:
     template <class Read>
-    void each(const std::vector<std::string_view>& records, Read read_row)
+    void each(const std::vector<std::string_view>& wanted, Read read_row)
     {
         for (const CsvRow& cells : table_.rows()) {
             Row row = table_.row(cells);
             const std::string record = row.text("record");
-            if (std::find(records.begin(), records.end(), record) != records.end()) read_row(row, record);
+            if (std::find(wanted.begin(), wanted.end(), record) != wanted.end()) read_row(row, record);
         }
     }
 
@@ -83,8 +91,7 @@ private:
         for (const CsvRow& cells : table_.rows()) {
             Row row = table_.row(cells);
             const std::string record = row.text("record");
-            const auto known = {"sheet", "service", "zone", "format", "step", "beyond", "surcharge"};
-            if (std::find(known.begin(), known.end(), record) == known.end()) {
+            if (std::find(records.begin(), records.end(), record) == records.end()) {
                 row.note(ProblemKind::unknown_word, "record", std::string(record_words));
             }
         }
@@ -98,10 +105,13 @@ private:
         return read;
     }
 
-    std::optional<std::int64_t> permille(Row& row)
+    std::optional<std::int64_t> permille(Row& row, bool discount = false)
     {
         if (row.blank("percent")) return std::nullopt;
-        const auto read = number_of(row.text("percent"), 1, mark_, true);
+        const std::string text = row.text("percent");
+        const bool below = discount && text.front() == '-';
+        auto read = number_of(below ? text.substr(1) : text, 1, mark_, true);
+        if (read && below) *read = -*read;
         if (!read)
             row.note(ProblemKind::not_a_number, "percent");
         else if (*read > most_permille)
@@ -171,7 +181,7 @@ private:
             s.days_most = static_cast<int>(*most);
             return true;
         }
-        if (const auto text = after(phrase, "cut-off")) return (s.cut_off = parse_time_of_day(*text)).has_value();
+        if (const auto text = after(phrase, "cut-off")) return cut_off(*text, s);
         if (const auto text = after(phrase, "collected")) return weekdays(*text, s.weekdays);
         if (const auto text = after(phrase, "divisor")) {
             s.volumetric_divisor = number_of(*text, 0, mark_);
@@ -187,8 +197,30 @@ private:
             if (units) s.volumetric_above = Volume{*units};
             return units.has_value();
         }
+        if (const auto text = after(phrase, "sides")) {
+            const auto up = after(*text, "up to"), nearest = after(*text, "nearest");
+            const auto tenths = number_of(up ? *up : nearest.value_or(""), 1, mark_);
+            if (tenths) s.sides_to = Length{*tenths};
+            s.sides_up = up.has_value();
+            return tenths.has_value();
+        }
+        if (const auto text = after(phrase, "rolls count")) {
+            const auto part = number_of(*text, 1, mark_);
+            if (part) s.roll_permille = *part;
+            return part && *part <= 1000;
+        }
         if (const auto text = after(phrase, "not sent")) return contents(*text, s.not_sent);
         return false;
+    }
+
+    // "16:30" every day, "Sat 12:00" on one.
+    static bool cut_off(std::string_view text, Service& s)
+    {
+        const auto day = std::find(weekday_names.begin(), weekday_names.end(), text.substr(0, text.find(' ')));
+        if (day == weekday_names.end()) return (s.cut_off = parse_time_of_day(text)).has_value();
+        const auto at = parse_time_of_day(trimmed(text.substr(day->size())));
+        if (at) s.cut_offs.push_back({static_cast<int>(day - weekday_names.begin()) + 1, *at});
+        return at.has_value();
     }
 
     static bool weekdays(std::string_view text, std::vector<int>& days)
@@ -278,6 +310,7 @@ private:
             if (tenths) f.tolerance = Length{*tenths};
             return tenths.has_value();
         }
+        if (const auto text = after(phrase, "ratio")) return ratio(*text, f);
         for (const Limit& limit : limits) {
             const auto text = after(phrase, limit.word);
             if (!text) continue;
@@ -288,6 +321,18 @@ private:
             return true;
         }
         return false;
+    }
+
+    // "1.3 to 2.5", "from 1.4": length to width.
+    bool ratio(std::string_view text, Format& f) const
+    {
+        const auto permille_of = [&](std::string_view number) { return number_of(number, 3, mark_); };
+        if (const auto rest = after(text, "from")) return (f.least_ratio = permille_of(*rest)).has_value();
+        if (const auto rest = after(text, "to")) return (f.most_ratio = permille_of(*rest)).has_value();
+        const Ends ends = ends_of(text);
+        f.least_ratio = permille_of(ends.from);
+        f.most_ratio = permille_of(ends.to);
+        return f.least_ratio && f.most_ratio && *f.least_ratio <= *f.most_ratio;
     }
 
     // Names that a price refers to must stand in the sheet.
@@ -314,12 +359,37 @@ private:
         Step s = priced<Step>(row);
         s.up_to = row.needed_weight("grams");
         s.price = needed_price(row);
-        const bool repeated = std::any_of(sheet_.steps.begin(), sheet_.steps.end(), [&](const Step& other) {
-            return other.up_to == s.up_to && other.service == s.service && other.zone == s.zone &&
-                   other.format == s.format;
-        });
-        if (repeated) row.note(ProblemKind::duplicate, "grams");
+        if (row.sound() && !stepped_.insert({s.service, s.zone, s.format, s.up_to}).second) {
+            row.note(ProblemKind::duplicate, "grams");
+        }
         if (row.sound()) sheet_.steps.push_back(std::move(s));
+    }
+
+    void volume_row(Row& row)
+    {
+        VolumeStep v = priced<VolumeStep>(row);
+        v.most = row.needed_weight("grams");
+        v.price = needed_price(row);
+        const std::string details = row.text("details");
+        const auto all = phrases(details);
+        const auto text = all.size() == 1 ? after(all.front(), "litres") : std::nullopt;
+        const auto units = text ? number_of(*text, 9, mark_) : std::nullopt;
+        if (units)
+            v.up_to = Volume{*units};
+        else
+            row.note(ProblemKind::unknown_word, "details", "litres");
+        if (row.sound()) sheet_.volume_steps.push_back(std::move(v));
+    }
+
+    void holiday_row(Row& row)
+    {
+        const auto from = date(row, "from"), until = date(row, "until");
+        if (row.blank("from")) row.note(ProblemKind::missing_value, "from");
+        constexpr std::chrono::days longest{366};
+        if (from && until && (*until < *from || *until - *from > longest)) row.note(ProblemKind::out_of_range, "until");
+        if (!row.sound()) return;
+        for (Date day = *from; day <= until.value_or(*from); day += std::chrono::days(1))
+            sheet_.holidays.push_back(day);
     }
 
     void beyond_row(Row& row)
@@ -340,11 +410,15 @@ private:
         refer(row, "zone", holds(sheet_.zones, &Zone::name, s.zone));
         s.from = date(row, "from");
         s.until = date(row, "until");
+        s.format = row.text("format");
+        refer(row, "format", holds(sheet_.formats, &Format::name, s.format));
         s.amount.currency = sheet_.currency;
         if (!row.blank("percent")) {
             s.kind = Surcharge::Kind::percent;
-            s.permille = permille(row).value_or(0);
+            s.permille = permille(row, true).value_or(0);
             if (!row.blank("price")) row.note(ProblemKind::conflicting_rows, "price");
+        } else if (row.text("price").substr(0, 1) == "-") {
+            s.amount = discount(row);
         } else {
             s.amount = needed_price(row);
         }
@@ -356,13 +430,57 @@ private:
         if (row.sound()) sheet_.surcharges.push_back(std::move(s));
     }
 
+    Money discount(Row& row) const
+    {
+        const MoneyRead read = read_money(row.text("price"), sheet_.currency, mark_);
+        if (read.money && read.money->currency == sheet_.currency && read.money->minor >= -most_minor)
+            return *read.money;
+        row.note(ProblemKind::not_a_number, "price");
+        return {0, sheet_.currency};
+    }
+
     bool surcharge_detail(std::string_view phrase, Surcharge& s) const
     {
         if (phrase == "rolls") return s.only_rolls = true;
+        if (phrase == "not boxed") return s.only_unboxed = true;
         if (phrase == "per kg") {
             if (s.kind == Surcharge::Kind::percent) return false;
             s.kind = Surcharge::Kind::per_kg;
             return true;
+        }
+        if (phrase == "of value") {
+            if (s.kind != Surcharge::Kind::percent) return false;
+            s.kind = Surcharge::Kind::percent_of_value;
+            return true;
+        }
+        if (const auto text = after(phrase, "with")) return contents(*text, s.also_of);
+        if (const auto text = after(phrase, "in")) {
+            std::vector<std::string> words;
+            if (!contents(*text, words)) return false;
+            for (const std::string& word : words) {
+                const auto place = place_of(word);
+                if (!place) return false;
+                s.places.push_back(*place);
+            }
+            return true;
+        }
+        if (const auto text = after(phrase, "value above")) {
+            const auto minor = number_of(*text, sheet_.currency.places(), mark_, true);
+            if (minor) s.value_above = Money{*minor, sheet_.currency};
+            return minor.has_value();
+        }
+        if (const auto text = after(phrase, "larger than")) {
+            const auto units = number_of(*text, 9, mark_);
+            if (units) s.larger_than = Volume{*units};
+            return units.has_value();
+        }
+        for (const auto& [word, limit] :
+             {std::pair{"wider than", &Surcharge::wider_than}, std::pair{"girth over", &Surcharge::girth_over}}) {
+            const auto text = after(phrase, word);
+            if (!text) continue;
+            const auto tenths = number_of(*text, 1, mark_);
+            if (tenths) s.*limit = Length{*tenths};
+            return tenths.has_value();
         }
         if (const auto text = after(phrase, "longer than")) {
             const auto tenths = number_of(*text, 1, mark_);
@@ -380,6 +498,7 @@ private:
     char mark_;
     Table table_;
     RateSheet sheet_;
+    std::set<std::tuple<std::string, std::string, std::string, Weight>> stepped_;
     bool named_ = false;
 };
 

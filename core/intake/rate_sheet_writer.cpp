@@ -68,6 +68,10 @@ std::string service_row(const Service& s)
     if (s.cover) c.detail("cover " + price_text(*s.cover));
     c.detail("days " + std::to_string(s.days_least) + " to " + std::to_string(s.days_most));
     if (s.cut_off) c.detail("cut-off " + to_text(*s.cut_off));
+    for (const CutOff& own : s.cut_offs) {
+        c.detail("cut-off " + std::string(weekday_names.at(static_cast<std::size_t>(own.weekday - 1))) + " " +
+                 to_text(own.at));
+    }
     if (!s.weekdays.empty()) {
         std::string days = "collected";
         for (const int day : s.weekdays) days += " " + std::string(weekday_names.at(static_cast<std::size_t>(day - 1)));
@@ -78,22 +82,27 @@ std::string service_row(const Service& s)
         c.detail("rounding " + text(s.volumetric_rounding));
     }
     if (s.volumetric_above) c.detail("above " + short_number(s.volumetric_above->units, 9));
+    if (s.sides_to.units != 0) c.detail((s.sides_up ? "sides up to " : "sides nearest ") + text(s.sides_to));
+    if (s.roll_permille != 1000) c.detail("rolls count " + percent_text(s.roll_permille));
     std::string words;
     for (const std::string& word : s.not_sent) words += (words.empty() ? "" : ", ") + word;
     if (!words.empty()) c.detail("not sent " + words);
     return c.line();
 }
 
+std::string place_text(const Place& p)
+{
+    std::string place = p.country;
+    if (!p.postcode_from.empty()) place += " " + p.postcode_from;
+    if (p.postcode_to != p.postcode_from) place += " to " + p.postcode_to;
+    return place;
+}
+
 std::string zone_row(const Zone& zone)
 {
     Cells c = cells("zone");
     c.zone = zone.name;
-    for (const Place& p : zone.places) {
-        std::string place = p.country;
-        if (!p.postcode_from.empty()) place += " " + p.postcode_from;
-        if (p.postcode_to != p.postcode_from) place += " to " + p.postcode_to;
-        c.detail(place);
-    }
+    for (const Place& p : zone.places) c.detail(place_text(p));
     return c.line();
 }
 
@@ -115,6 +124,12 @@ std::string format_row(const Format& f)
     limit("height", f.least_height, f.most_height);
     limit("sum", std::nullopt, f.most_sum);
     limit("girth", std::nullopt, f.most_girth);
+    if (f.least_ratio && f.most_ratio)
+        c.detail("ratio " + short_number(*f.least_ratio, 3) + " to " + short_number(*f.most_ratio, 3));
+    else if (f.least_ratio)
+        c.detail("ratio from " + short_number(*f.least_ratio, 3));
+    else if (f.most_ratio)
+        c.detail("ratio to " + short_number(*f.most_ratio, 3));
     limit("roll length", f.roll_least_length, f.roll_most_length);
     limit("roll sum", f.roll_least_sum, f.roll_most_sum);
     if (f.tolerance.units != 0) c.detail("tolerance " + text(f.tolerance));
@@ -147,6 +162,29 @@ std::string beyond_row(const BeyondLast& b)
     return c.line();
 }
 
+std::string volume_row(const VolumeStep& s)
+{
+    Cells c = priced_row("volume", s);
+    c.grams = text(s.most);
+    c.price = price_text(s.price);
+    c.detail("litres " + short_number(s.up_to.units, 9));
+    return c.line();
+}
+
+std::string holiday_row(Date day)
+{
+    Cells c = cells("holiday");
+    c.from = to_text(day);
+    return c.line();
+}
+
+std::string listed(const std::vector<std::string>& words)
+{
+    std::string list;
+    for (const std::string& word : words) list += (list.empty() ? "" : ", ") + word;
+    return list;
+}
+
 std::string surcharge_row(const Surcharge& s)
 {
     Cells c = cells("surcharge");
@@ -155,14 +193,25 @@ std::string surcharge_row(const Surcharge& s)
     c.zone = s.zone;
     c.from = text(s.from);
     c.until = text(s.until);
-    if (s.kind == Surcharge::Kind::percent)
+    c.format = s.format;
+    if (s.kind == Surcharge::Kind::percent || s.kind == Surcharge::Kind::percent_of_value)
         c.percent = percent_text(s.permille);
     else
         c.price = price_text(s.amount);
     if (s.kind == Surcharge::Kind::per_kg) c.detail("per kg");
+    if (s.kind == Surcharge::Kind::percent_of_value) c.detail("of value");
+    if (!s.also_of.empty()) c.detail("with " + listed(s.also_of));
     if (s.longer_than) c.detail("longer than " + text(*s.longer_than));
+    if (s.wider_than) c.detail("wider than " + text(*s.wider_than));
+    if (s.girth_over) c.detail("girth over " + text(*s.girth_over));
+    if (s.larger_than) c.detail("larger than " + short_number(s.larger_than->units, 9));
     if (s.heavier_than) c.detail("heavier than " + text(*s.heavier_than));
+    if (s.value_above) c.detail("value above " + price_text(*s.value_above));
     if (s.only_rolls) c.detail("rolls");
+    if (s.only_unboxed) c.detail("not boxed");
+    std::vector<std::string> places;
+    for (const Place& p : s.places) places.push_back(place_text(p));
+    if (!places.empty()) c.detail("in " + listed(places));
     return c.line();
 }
 
@@ -178,7 +227,9 @@ std::string write_rate_sheet(const RateSheet& sheet)
     for (const Format& f : sheet.formats) out += format_row(f);
     for (const Step& s : sheet.steps) out += step_row(s);
     for (const BeyondLast& b : sheet.beyond) out += beyond_row(b);
+    for (const VolumeStep& s : sheet.volume_steps) out += volume_row(s);
     for (const Surcharge& s : sheet.surcharges) out += surcharge_row(s);
+    for (const Date day : sheet.holidays) out += holiday_row(day);
     return out;
 }
 

@@ -27,7 +27,7 @@ std::vector<std::string> holds(const Contents& contents);
 // inner height of a carton that is cut down.
 struct Costing {
     const shop::Cupboard& cupboard;
-    const std::vector<postage::RateSheet>& sheets;
+    const Services& services;
     const Wish& wish;
     const Contents& contents;
     const Destination& destination;

@@ -19,7 +19,8 @@ std::optional<Stop> prove_day(DayPlan& plan, const shop::Cupboard& cupboard, con
 {
     Wish proving = wish;
     proving.prove = true;
-    const Bench bench{cupboard, sheets, proving, run, memory};
+    const Services services(sheets);
+    const Bench bench{cupboard, services, proving, run, memory};
     std::map<shop::SupplyCode, int> missed; // what fell short before still does, as far as it is not freed here
     const Stock there(cupboard, wish);
     std::map<shop::SupplyCode, shop::Amount> planned;

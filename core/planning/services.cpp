@@ -28,6 +28,7 @@ using ServiceKey = std::pair<std::string, std::string>; // carrier, code
 struct Known {
     ServiceKey key;
     const postage::Service* service;
+    const postage::RateSheet* sheet;
 };
 
 // Each service once, as the sheet valid on the day describes it.
@@ -40,58 +41,35 @@ std::vector<Known> services_on(const std::vector<postage::RateSheet>& sheets, Da
             for (const postage::Service& service : sheet.services) {
                 const ServiceKey key{sheet.carrier, service.code};
                 const bool seen = std::any_of(known.begin(), known.end(), [&](const Known& k) { return k.key == key; });
-                if (!seen) known.push_back({key, &service});
+                if (!seen) known.push_back({key, &service, &sheet});
             }
         }
     }
     return known;
 }
 
-int iso_weekday(Date day)
-{
-    return static_cast<int>(std::chrono::weekday(day).iso_encoding());
-}
-
 } // namespace
 
-Date collection_day(const postage::Service& service, Date day, std::optional<TimeOfDay> ready_at)
-{
-    const auto collects = [&](Date d) {
-        if (service.weekdays.empty()) return iso_weekday(d) <= 5;
-        return std::find(service.weekdays.begin(), service.weekdays.end(), iso_weekday(d)) != service.weekdays.end();
-    };
-    if (ready_at && service.cut_off && *ready_at > *service.cut_off) day += std::chrono::days(1);
-    for (int looked = 0; looked < 7 && !collects(day); ++looked) day += std::chrono::days(1);
-    return day;
-}
-
-Date working_days_after(Date day, int days)
-{
-    while (days > 0) {
-        day += std::chrono::days(1);
-        if (iso_weekday(day) <= 5) --days;
-    }
-    return day;
-}
-
-ServiceChoice choose_service(const std::vector<postage::RateSheet>& sheets, postage::ParcelFacts facts,
-                             const Promise& promise, const Wish& wish, Currency currency)
+ServiceChoice choose_service(const Services& services, postage::ParcelFacts facts, const Promise& promise,
+                             const Wish& wish, Currency currency)
 {
     // A service is quoted for the day on which it would collect this parcel.
+    const std::vector<Known> on_the_day = services_on(services.sheets(), wish.day);
     std::map<ServiceKey, Date> collected;
-    for (const Known& known : services_on(sheets, wish.day)) {
-        collected.emplace(known.key, collection_day(*known.service, wish.day, wish.ready_at));
+    for (const Known& known : on_the_day) {
+        collected.emplace(known.key,
+                          postage::collection_day(*known.service, known.sheet->holidays, wish.day, wish.ready_at));
     }
     std::map<Date, std::vector<postage::Quote>> quoted;
     for (const auto& [key, day] : collected) {
         facts.hand_over = day;
-        if (!quoted.contains(day)) quoted.emplace(day, postage::quotes(sheets, facts));
+        if (!quoted.contains(day)) quoted.emplace(day, services.tariffs().quotes(facts));
     }
 
     ServiceChoice choice;
     using Rank = std::tuple<bool, bool, Date, std::int64_t>; // unwanted, late, delivery if late, price
     std::optional<Rank> best;
-    for (const Known& known : services_on(sheets, wish.day)) {
+    for (const Known& known : on_the_day) {
         const Date day = collected.at(known.key);
         const auto& all = quoted.at(day);
         const auto quote = std::find_if(all.begin(), all.end(), [&](const postage::Quote& q) {
@@ -101,7 +79,7 @@ ServiceChoice choose_service(const std::vector<postage::RateSheet>& sheets, post
         choice.quotes.push_back(*quote);
         const postage::Price* price = quote->price();
         if (price == nullptr || price->total.currency != currency) continue;
-        const Date delivered = working_days_after(day, quote->days_most);
+        const Date delivered = working_days_after(day, quote->days_most, known.sheet->holidays);
         const bool late = promise.promised && delivered > *promise.promised;
         const Rank rank{!is_wanted(*quote, promise.service_wanted), late, late ? delivered : Date{},
                         price->total.minor};

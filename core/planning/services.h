@@ -2,17 +2,32 @@
 #pragma once
 
 #include "core/planning/planner.h"
+#include "core/postage/calendar.h"
 
 #include <string>
 #include <vector>
 
 namespace stow::planning {
 
-// The first day from `day` on which the service collects: its weekdays, or Monday to Friday. A day whose cut-off is
-// before `ready_at` counts as missed. Public holidays are not known here.
-Date collection_day(const postage::Service& service, Date day, std::optional<TimeOfDay> ready_at);
-// `days` working days (Monday to Friday) later.
-Date working_days_after(Date day, int days);
+// Of Monday to Friday, where no rate sheet tells holidays.
+inline Date collection_day(const postage::Service& service, Date day, std::optional<TimeOfDay> ready_at)
+{
+    return postage::collection_day(service, {}, day, ready_at);
+}
+using postage::working_days_after;
+
+// The rate sheets made ready for a whole day's quotes. Refers to the sheets, which must live as long.
+class Services {
+public:
+    explicit Services(const std::vector<postage::RateSheet>& sheets) : sheets_(sheets), tariffs_(sheets) {}
+
+    const std::vector<postage::RateSheet>& sheets() const { return sheets_; }
+    const postage::Tariffs& tariffs() const { return tariffs_; }
+
+private:
+    const std::vector<postage::RateSheet>& sheets_;
+    postage::Tariffs tariffs_;
+};
 
 struct ServiceChoice {
     std::vector<postage::Quote> quotes; // one a service, in the order of the sheets
@@ -28,7 +43,7 @@ struct Promise {
 
 // If no service keeps the promised day, the earliest delivered is chosen, then the cheaper; ties by order of the
 // sheets. Prices in another currency than the house's are quoted and never chosen.
-ServiceChoice choose_service(const std::vector<postage::RateSheet>& sheets, postage::ParcelFacts facts,
-                             const Promise& promise, const Wish& wish, Currency currency);
+ServiceChoice choose_service(const Services& services, postage::ParcelFacts facts, const Promise& promise,
+                             const Wish& wish, Currency currency);
 
 } // namespace stow::planning

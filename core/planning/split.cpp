@@ -94,7 +94,7 @@ private:
         wish.prove = prove;
         const Task task = task_of(share, first);
         const auto contents = contents_of(bench_.cupboard, task.pieces); // known to be sound
-        return pack({bench_.cupboard, bench_.sheets, wish, bench_.run, bench_.memory}, task, contents.value(), stock);
+        return pack({bench_.cupboard, bench_.services, wish, bench_.run, bench_.memory}, task, contents.value(), stock);
     }
 
     // Every share, small ones first: what holds no part of it cannot hold the whole.

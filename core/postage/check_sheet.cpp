@@ -32,6 +32,11 @@ std::string step_name(const Step& step)
     return place_name(key_of(step)) + ", " + g + " g";
 }
 
+std::string volume_name(const VolumeStep& step)
+{
+    return place_name(key_of(step)) + ", " + unscaled(step.up_to.units / 1'000'000, 3) + " l";
+}
+
 std::string place_text(const Place& p)
 {
     if (p.postcode_from.empty()) return p.country;
@@ -72,7 +77,8 @@ bool roomier(const Format& outer, const Format& inner)
     const auto rolls = [](const Format& f) {
         return f.roll_most_length || f.roll_most_sum || f.roll_least_length || f.roll_least_sum;
     };
-    return rolls(outer) == rolls(inner) && most(&Format::most_length) && most(&Format::most_width) &&
+    const bool any_ratio = !outer.least_ratio && !outer.most_ratio;
+    return any_ratio && rolls(outer) == rolls(inner) && most(&Format::most_length) && most(&Format::most_width) &&
            most(&Format::most_height) && most(&Format::most_sum) && most(&Format::most_girth) &&
            most(&Format::roll_most_length) && most(&Format::roll_most_sum) && least(&Format::least_length) &&
            least(&Format::least_width) && least(&Format::least_height) && least(&Format::roll_least_length) &&
@@ -81,7 +87,7 @@ bool roomier(const Format& outer, const Format& inner)
 
 class Checker {
 public:
-    Checker(const RateSheet& sheet, Date today) : sheet_(sheet), today_(today) {}
+    Checker(const RateSheet& sheet, const SheetContext& context) : sheet_(sheet), context_(context) {}
 
     std::vector<SheetProblem> all()
     {
@@ -91,10 +97,12 @@ public:
         for (const Zone& zone : sheet_.zones) reversed_postcodes(zone);
         overlaps();
         gaps();
+        missing_countries();
         references();
         steps();
         dominated_formats();
         beyond();
+        volumes();
         unpriced();
         return std::move(problems_);
     }
@@ -107,8 +115,10 @@ private:
         const auto &from = sheet_.valid_from, &until = sheet_.valid_until;
         if (from && until && *until < *from) {
             add(SheetFault::dates_reversed, to_text(*from) + " - " + to_text(*until), true);
-        } else if (until && *until < today_) {
+        } else if (until && *until < context_.today) {
             add(SheetFault::expired, to_text(*until), false);
+        } else if (until && !context_.followed && *until - context_.today <= std::chrono::days(context_.soon_days)) {
+            add(SheetFault::expires_soon, to_text(*until), false);
         }
         for (const Surcharge& s : sheet_.surcharges) {
             if (s.from && s.until && *s.until < *s.from) add(SheetFault::dates_reversed, s.name, true);
@@ -124,8 +134,9 @@ private:
     {
         for (const Step& s : sheet_.steps) one_currency(s.price, step_name(s));
         for (const BeyondLast& b : sheet_.beyond) one_currency(b.per_kg, place_name(key_of(b)));
+        for (const VolumeStep& s : sheet_.volume_steps) one_currency(s.price, volume_name(s));
         for (const Surcharge& s : sheet_.surcharges) {
-            if (s.kind != Surcharge::Kind::percent) one_currency(s.amount, s.name);
+            if (s.kind == Surcharge::Kind::fixed || s.kind == Surcharge::Kind::per_kg) one_currency(s.amount, s.name);
         }
     }
 
@@ -155,31 +166,48 @@ private:
         }
     }
 
-    // Two places of two zones that describe some address equally well.
+    // Two places of two zones that describe some address equally well. Places of one kind are sorted by where they
+    // begin; each is then held against the one before it that reaches furthest, and against the furthest of another
+    // zone.
     void overlaps()
     {
-        for (std::size_t a = 0; a < sheet_.zones.size(); ++a) {
-            for (std::size_t b = a + 1; b < sheet_.zones.size(); ++b) {
-                for (const Place& p : sheet_.zones[a].places) {
-                    for (const Place& q : sheet_.zones[b].places) {
-                        if (!clash(p, q)) continue;
-                        add(SheetFault::overlap_in_zones,
-                            "zones " + sheet_.zones[a].name + " and " + sheet_.zones[b].name + ", " + place_text(q),
-                            true);
-                    }
+        struct Claim {
+            std::string from, to;
+            std::size_t zone, place;
+        };
+        std::map<std::pair<std::string, int>, std::vector<Claim>> kinds; // by country and closeness
+        for (std::size_t z = 0; z < sheet_.zones.size(); ++z) {
+            const auto& places = sheet_.zones[z].places;
+            for (std::size_t p = 0; p < places.size(); ++p) {
+                kinds[{places[p].country, places[p].postcode_from.empty() ? 0 : closeness(places[p])}].push_back(
+                    {plain_postcode(places[p].postcode_from), plain_postcode(places[p].postcode_to), z, p});
+            }
+        }
+        std::map<std::tuple<std::size_t, std::size_t, std::size_t>, std::string> found; // by zones and place
+        for (auto& [kind, claims] : kinds) {
+            std::stable_sort(claims.begin(), claims.end(),
+                             [](const Claim& a, const Claim& b) { return a.from < b.from; });
+            const Claim *furthest = nullptr, *of_another = nullptr;
+            const auto clash = [&](const Claim* before, const Claim& c) {
+                if (before == nullptr || before->zone == c.zone || before->to < c.from) return;
+                const Claim& late = before->zone < c.zone ? c : *before;
+                const Claim& early = before->zone < c.zone ? *before : c;
+                found[{early.zone, late.zone, late.place}] = "zones " + sheet_.zones[early.zone].name + " and " +
+                                                             sheet_.zones[late.zone].name + ", " +
+                                                             place_text(sheet_.zones[late.zone].places[late.place]);
+            };
+            for (const Claim& c : claims) {
+                clash(furthest, c);
+                clash(of_another, c);
+                if (furthest == nullptr || c.to > furthest->to) {
+                    if (furthest != nullptr && furthest->zone != c.zone) of_another = furthest;
+                    furthest = &c;
+                } else if (furthest->zone != c.zone && (of_another == nullptr || c.to > of_another->to)) {
+                    of_another = &c;
                 }
             }
         }
-    }
-
-    static bool clash(const Place& p, const Place& q)
-    {
-        if (p.country != q.country || p.postcode_from.empty() != q.postcode_from.empty()) return false;
-        if (p.postcode_from.empty()) return true;
-        const std::string pf = plain_postcode(p.postcode_from), pt = plain_postcode(p.postcode_to);
-        const std::string qf = plain_postcode(q.postcode_from), qt = plain_postcode(q.postcode_to);
-        const bool same_length = std::min(pf.size(), pt.size()) == std::min(qf.size(), qt.size());
-        return same_length && (pf == pt) == (qf == qt) && pf <= qt && qf <= pt;
+        for (const auto& [where, text] : found) add(SheetFault::overlap_in_zones, text, true);
     }
 
     // Postcodes in figures only, and rules of one length: which begin between those that some zone names?
@@ -193,6 +221,17 @@ private:
             const bool whole =
                 std::any_of(places.begin(), places.end(), [](const Place* p) { return p->postcode_from.empty(); });
             if (!whole && by_country.count("*") == 0) gaps_of(country, places);
+        }
+    }
+
+    void missing_countries()
+    {
+        for (const std::string& country : context_.countries) {
+            const bool named = std::any_of(sheet_.zones.begin(), sheet_.zones.end(), [&](const Zone& zone) {
+                return std::any_of(zone.places.begin(), zone.places.end(),
+                                   [&](const Place& p) { return p.country == country || p.country == "*"; });
+            });
+            if (!named) add(SheetFault::missing_country, country, false);
         }
     }
 
@@ -249,7 +288,17 @@ private:
     {
         for (const Step& s : sheet_.steps) reference(s, step_name(s));
         for (const BeyondLast& b : sheet_.beyond) reference(b, place_name(key_of(b)));
-        for (const Surcharge& s : sheet_.surcharges) {
+        for (const VolumeStep& s : sheet_.volume_steps) reference(s, volume_name(s));
+        for (auto it = sheet_.surcharges.begin(); it != sheet_.surcharges.end(); ++it) {
+            const Surcharge& s = *it;
+            for (const std::string& named : s.also_of) {
+                const bool before = std::any_of(sheet_.surcharges.begin(), it,
+                                                [&](const Surcharge& other) { return other.name == named; });
+                if (!before) add(SheetFault::unknown_surcharge, s.name + ": " + named, true);
+            }
+            if (!s.format.empty() && !known(sheet_.formats, s.format, format_name)) {
+                add(SheetFault::unknown_format, s.name, true);
+            }
             if (!s.service.empty() && !known(sheet_.services, s.service, service_code)) {
                 add(SheetFault::unknown_service, s.name, true);
             }
@@ -260,7 +309,7 @@ private:
     // Steps of one ladder against each other.
     void steps()
     {
-        if (sheet_.steps.empty()) add(SheetFault::no_steps, sheet_.carrier, true);
+        if (sheet_.steps.empty() && sheet_.volume_steps.empty()) add(SheetFault::no_steps, sheet_.carrier, true);
         for (const Step& s : sheet_.steps) {
             if (s.price.currency == sheet_.currency) ladders_[key_of(s)].push_back(&s);
         }
@@ -330,27 +379,58 @@ private:
         }
     }
 
+    // Volume steps of one ladder against each other.
+    void volumes()
+    {
+        std::map<Key, std::vector<const VolumeStep*>> ladders;
+        for (const VolumeStep& s : sheet_.volume_steps) {
+            if (s.price.currency == sheet_.currency) ladders[key_of(s)].push_back(&s);
+        }
+        for (auto& [key, ladder] : ladders) {
+            std::stable_sort(ladder.begin(), ladder.end(),
+                             [](const VolumeStep* a, const VolumeStep* b) { return a->up_to < b->up_to; });
+            const VolumeStep* before = nullptr;
+            for (const VolumeStep* s : ladder) {
+                if (s->up_to.units <= 0 || s->most.units <= 0)
+                    add(SheetFault::unreachable_step, volume_name(*s), false);
+                if (s->price.minor < 0) add(SheetFault::falling_price, volume_name(*s), true);
+                if (before != nullptr && before->up_to == s->up_to) {
+                    add(SheetFault::repeated_step, volume_name(*s), true);
+                } else if (before != nullptr && s->price < before->price) {
+                    add(SheetFault::falling_price, volume_name(*s), false);
+                }
+                before = s;
+            }
+        }
+    }
+
     void unpriced()
     {
-        if (sheet_.steps.empty()) return;
+        if (sheet_.steps.empty() && sheet_.volume_steps.empty()) return;
         for (const Zone& zone : sheet_.zones) {
-            const bool priced = std::any_of(sheet_.steps.begin(), sheet_.steps.end(),
-                                            [&](const Step& s) { return s.zone == zone.name; });
+            const auto here = [&](const auto& row) { return row.zone == zone.name; };
+            const bool priced = std::any_of(sheet_.steps.begin(), sheet_.steps.end(), here) ||
+                                std::any_of(sheet_.volume_steps.begin(), sheet_.volume_steps.end(), here);
             if (!priced) add(SheetFault::no_steps, "zone " + zone.name, false);
         }
     }
 
     const RateSheet& sheet_;
-    Date today_;
+    const SheetContext& context_;
     std::vector<SheetProblem> problems_;
     std::map<Key, std::vector<const Step*>> ladders_; // steps by rising weight
 };
 
 } // namespace
 
+std::vector<SheetProblem> check(const RateSheet& sheet, const SheetContext& context)
+{
+    return Checker(sheet, context).all();
+}
+
 std::vector<SheetProblem> check(const RateSheet& sheet, Date today)
 {
-    return Checker(sheet, today).all();
+    return check(sheet, SheetContext{today});
 }
 
 } // namespace stow::postage

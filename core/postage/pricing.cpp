@@ -21,6 +21,21 @@ Weight volumetric_weight(Volume volume, std::int64_t divisor, Weight rounding)
     return rounding * started(volume.units, 100 * divisor * rounding.units);
 }
 
+// Of the sides rounded as the service says; a roll counts as a part of its block, rounded up.
+Volume counted_volume(const Service& service, const ParcelFacts& parcel)
+{
+    const auto side = [&](Length l) {
+        const std::int64_t to = service.sides_to.units;
+        if (to <= 0) return l;
+        return Length{(service.sides_up ? started(l.units, to) : (l.units + to / 2) / to) * to};
+    };
+    const Volume block = side(parcel.closed.x) * side(parcel.closed.y) * side(parcel.closed.z);
+    if (!parcel.roll || service.roll_permille == 1000) return block;
+    // In two steps, so that no product leaves the range.
+    const std::int64_t whole = block.units / 1000, rest = block.units % 1000;
+    return Volume{whole * service.roll_permille + started(rest * service.roll_permille, 1000)};
+}
+
 bool names(const std::string& wanted, const std::string& name)
 {
     return wanted.empty() || wanted == name;
@@ -28,26 +43,26 @@ bool names(const std::string& wanted, const std::string& name)
 
 } // namespace
 
-Pricing::Pricing(const Tariff& tariff, std::size_t service, std::size_t zone, const Tariff::Misses& missed,
+Pricing::Pricing(const Tariff& tariff, std::size_t service, std::size_t zone, const Tariff::Seen& seen,
                  const ParcelFacts& parcel)
     : tariff_(tariff), service_(tariff.services_[service]), zone_(tariff.zones_[zone]),
-      ladders_(tariff.ladders(service, zone)), missed_(missed), parcel_(parcel), rounding_(least_weight)
+      ladders_(tariff.ladders(service, zone)), seen_(seen), parcel_(parcel), size_(counted_volume(service_, parcel)),
+      rounding_(least_weight)
 {
-    for (const Surcharge& s : tariff.surcharges_) {
-        if (may_apply(s)) surcharges_.push_back(&s);
+    for (std::size_t i = 0; i < tariff.surcharges_.size(); ++i) {
+        if (may_apply(i)) surcharges_.push_back(i);
     }
     const auto& divisor = service_.volumetric_divisor;
     if (!divisor || *divisor <= 0) return;
     rounding_ = std::max(service_.volumetric_rounding, least_weight);
-    const Volume size = volume(parcel.closed);
-    if (!service_.volumetric_above || size > *service_.volumetric_above) {
-        volumetric_ = volumetric_weight(size, *divisor, rounding_);
+    if (!service_.volumetric_above || size_ > *service_.volumetric_above) {
+        volumetric_ = volumetric_weight(size_, *divisor, rounding_);
     }
 }
 
 bool Pricing::fits(const Ladder& ladder) const
 {
-    return !ladder.format || !missed_[*ladder.format];
+    return !ladder.format || !seen_.missed[*ladder.format];
 }
 
 Weight Pricing::charged(Weight on_scale) const
@@ -55,27 +70,75 @@ Weight Pricing::charged(Weight on_scale) const
     return std::max(rounding_ * started(on_scale.units, rounding_.units), volumetric_);
 }
 
-// All but the weight, which differs along the ruler.
-bool Pricing::may_apply(const Surcharge& s) const
+// All but weight, which differs along the ruler, and format, of which several may fit.
+bool Pricing::may_apply(std::size_t surcharge) const
 {
-    return names(s.service, service_.code) && names(s.zone, zone_.name) &&
-           (!s.longer_than || sorted(parcel_.closed).x > *s.longer_than) && (!s.only_rolls || parcel_.roll) &&
-           (!s.from || *s.from <= parcel_.hand_over) && (!s.until || parcel_.hand_over <= *s.until);
+    const Surcharge& s = tariff_.surcharges_[surcharge];
+    if (!seen_.there[surcharge] || !names(s.service, service_.code) || !names(s.zone, zone_)) return false;
+    if ((s.from && parcel_.hand_over < *s.from) || (s.until && *s.until < parcel_.hand_over)) return false;
+    if ((s.only_rolls && !parcel_.roll) || (s.only_unboxed && !parcel_.roll && !parcel_.soft)) return false;
+    const bool by_value = s.value_above || s.kind == Surcharge::Kind::percent_of_value;
+    if (by_value && (!parcel_.value || parcel_.value->currency != tariff_.currency_)) return false;
+    if (s.value_above && *parcel_.value <= *s.value_above) return false;
+    if (s.larger_than && size_ <= *s.larger_than) return false;
+    if (!s.longer_than && !s.wider_than && !s.girth_over) return true;
+    const Outline outside = outline(parcel_.closed, parcel_.roll);
+    return (!s.longer_than || outside.edges.x > *s.longer_than) && (!s.wider_than || outside.edges.y > *s.wider_than) &&
+           (!s.girth_over || length_and_girth(outside) > *s.girth_over);
 }
 
-bool Pricing::applies(const Surcharge& s, Weight on_scale) const
+bool Pricing::applies(const Surcharge& s, const Ladder& ladder, Weight on_scale) const
 {
-    return !s.heavier_than || on_scale > *s.heavier_than;
+    if (s.heavier_than && on_scale <= *s.heavier_than) return false;
+    return s.format.empty() || (ladder.format && tariff_.formats_[*ladder.format].name == s.format);
 }
 
-std::int64_t Pricing::amount(const Surcharge& s, std::int64_t base, Weight charged) const
+template <class Tell>
+void Pricing::surcharges(const Ladder& ladder, std::int64_t base, Weight on_scale, Weight charged, Tell tell) const
 {
-    switch (s.kind) {
-    case Surcharge::Kind::percent: return share(money(base), s.permille, 1000).minor;
-    case Surcharge::Kind::fixed: return s.amount.minor;
-    case Surcharge::Kind::per_kg: return s.amount.minor * started(charged.units, one_kg.units);
+    std::int64_t before = base;     // all that stands before the surcharge in hand
+    std::vector<std::int64_t> told; // by place in surcharges_, for percentages that name others
+    const auto told_of = [&](std::size_t surcharge) -> std::int64_t {
+        const auto at = std::lower_bound(surcharges_.begin(), surcharges_.end(), surcharge);
+        const auto place = static_cast<std::size_t>(at - surcharges_.begin());
+        return at != surcharges_.end() && *at == surcharge && place < told.size() ? told[place] : 0;
+    };
+    told.reserve(surcharges_.size());
+    for (const std::size_t i : surcharges_) {
+        const Surcharge& s = tariff_.surcharges_[i];
+        if (!applies(s, ladder, on_scale)) {
+            told.push_back(0);
+            continue;
+        }
+        std::int64_t amount = 0;
+        switch (s.kind) {
+        case Surcharge::Kind::percent: {
+            std::int64_t of = base;
+            for (const std::size_t other : tariff_.also_of_[i]) of += told_of(other);
+            amount = share(money(of), s.permille, 1000).minor;
+            break;
+        }
+        case Surcharge::Kind::fixed: amount = s.amount.minor; break;
+        case Surcharge::Kind::per_kg: amount = s.amount.minor * started(charged.units, one_kg.units); break;
+        case Surcharge::Kind::percent_of_value: amount = share(*parcel_.value, s.permille, 1000).minor; break;
+        }
+        amount = std::max(amount, -before);
+        before += amount;
+        told.push_back(amount);
+        tell(s, amount);
     }
-    return 0;
+}
+
+Pricing::Found Pricing::priced(const Ladder& ladder, std::int64_t base, Weight on_scale, Weight charged) const
+{
+    Found f{&ladder, base, 0, 0};
+    if (!surcharges_.empty()) {
+        surcharges(ladder, base, on_scale, charged,
+                   [&](const Surcharge&, std::int64_t amount) { f.surcharges += amount; });
+    }
+    const std::int64_t permille = service_.tax_permille.value_or(tariff_.tax_permille_);
+    f.tax = share(money(f.base + f.surcharges), permille, 1000).minor;
+    return f;
 }
 
 std::optional<Pricing::Found> Pricing::found(Weight on_scale) const
@@ -84,16 +147,11 @@ std::optional<Pricing::Found> Pricing::found(Weight on_scale) const
     std::optional<Found> best;
     for (const Ladder& ladder : ladders_) {
         if (!fits(ladder)) continue;
-        const auto base = ladder.price(weight);
-        // Surcharges and tax do not look at the format, so the cheapest base is the cheapest total.
-        if (base && (!best || *base < best->base)) best = Found{&ladder, *base, 0, 0};
+        const auto base = ladder.price(weight, size_);
+        if (!base) continue;
+        const Found f = priced(ladder, *base, on_scale, weight);
+        if (!best || f.total() < best->total()) best = f;
     }
-    if (!best) return best;
-    for (const Surcharge* s : surcharges_) {
-        if (applies(*s, on_scale)) best->surcharges += amount(*s, best->base, weight);
-    }
-    const std::int64_t permille = service_.tax_permille.value_or(tariff_.tax_permille_);
-    best->tax = share(money(best->base + best->surcharges), permille, 1000).minor;
     return best;
 }
 
@@ -108,12 +166,13 @@ std::optional<Weight> Pricing::edge(Weight on_scale) const
     const auto on_the_scale = [&](Weight at) { return rounding_ * (at.units / rounding_.units); };
     for (const Ladder& ladder : ladders_) {
         if (!fits(ladder)) continue;
-        if (const auto at = ladder.edge(weight)) lower_to(on_the_scale(*at));
+        if (const auto at = ladder.edge(weight, size_)) lower_to(on_the_scale(*at));
     }
     if (!next) return next;
-    for (const Surcharge* s : surcharges_) {
-        if (s->heavier_than && *s->heavier_than >= on_scale) lower_to(*s->heavier_than);
-        if (s->kind == Surcharge::Kind::per_kg) lower_to(on_the_scale(one_kg * started(weight.units, one_kg.units)));
+    for (const std::size_t i : surcharges_) {
+        const Surcharge& s = tariff_.surcharges_[i];
+        if (s.heavier_than && *s.heavier_than >= on_scale) lower_to(*s.heavier_than);
+        if (s.kind == Surcharge::Kind::per_kg) lower_to(on_the_scale(one_kg * started(weight.units, one_kg.units)));
     }
     return next;
 }
@@ -136,15 +195,14 @@ Price Pricing::price(const Found& f) const
     Price price;
     const Weight weight = charged(parcel_.weight);
     price.total = money(f.total());
-    price.zone = zone_.name;
+    price.zone = zone_;
     if (f.ladder->format) price.format = tariff_.formats_[*f.ladder->format].name;
     price.charged = weight;
     price.parts.reserve(2 + surcharges_.size());
     price.parts.push_back({Part::Kind::base, price.format, money(f.base)});
-    for (const Surcharge* s : surcharges_) {
-        if (!applies(*s, parcel_.weight)) continue;
-        price.parts.push_back({Part::Kind::surcharge, s->name, money(amount(*s, f.base, weight))});
-    }
+    surcharges(*f.ladder, f.base, parcel_.weight, weight, [&](const Surcharge& s, std::int64_t amount) {
+        price.parts.push_back({Part::Kind::surcharge, s.name, money(amount)});
+    });
     if (f.tax != 0) price.parts.push_back({Part::Kind::tax, "tax", money(f.tax)});
 
     const Edge edge = total_edge(parcel_.weight, f.total());
@@ -174,16 +232,19 @@ std::optional<Refused> Pricing::refusal_before_price() const
     return std::nullopt;
 }
 
-// Where a format fits, weight is what stands in the way; otherwise the format missed by least tells the reason. Without
-// any price there is no format to miss.
+// Where a format fits, weight or volume is what stands in the way; otherwise the format missed by least tells the
+// reason. Without any price there is no format to miss.
 Refused Pricing::refusal_without_price() const
 {
     std::optional<Weight> most;
+    const Ladder* too_large = nullptr;
     const Ladder* nearest = nullptr;
     for (const Ladder& ladder : ladders_) {
         if (fits(ladder)) {
-            if (!most || ladder.most > *most) most = ladder.most;
-        } else if (nearest == nullptr || missed_[*ladder.format]->by < missed_[*nearest->format]->by) {
+            const auto takes = ladder.most_at(size_);
+            if (!takes) too_large = &ladder;
+            if (takes && (!most || *takes > *most)) most = takes;
+        } else if (nearest == nullptr || seen_.missed[*ladder.format]->by < seen_.missed[*nearest->format]->by) {
             nearest = &ladder;
         }
     }
@@ -192,8 +253,15 @@ Refused Pricing::refusal_without_price() const
         const bool by_size = volumetric_ == weight && weight > parcel_.weight;
         return {NotTaken::too_heavy, {}, by_size ? "volumetric weight" : "weight", {}, weight - *most};
     }
-    if (nearest == nullptr) return {NotTaken::no_price, {}, zone_.name, {}, {}};
-    const Miss& missed = *missed_[*nearest->format];
+    if (too_large != nullptr) {
+        return {NotTaken::too_big,
+                {},
+                "volume",
+                too_large->format ? tariff_.formats_[*too_large->format].name : std::string(),
+                {}};
+    }
+    if (nearest == nullptr) return {NotTaken::no_price, {}, zone_, {}, {}};
+    const Miss& missed = *seen_.missed[*nearest->format];
     return {missed.too_small ? NotTaken::too_small : NotTaken::too_big,
             missed.by,
             std::string(missed.limit),

@@ -48,6 +48,20 @@ std::vector<Quote> Tariffs::quotes(const ParcelFacts& parcel) const
     return quotes;
 }
 
+const Tariff* Tariffs::tariff_of(const std::string& carrier, Date day) const
+{
+    const auto known = std::find_if(carriers_.begin(), carriers_.end(),
+                                    [&](const Carrier& c) { return c.sheets.front().carrier() == carrier; });
+    return known == carriers_.end() ? nullptr : known->valid_on(day);
+}
+
+std::vector<Mark> Tariffs::ruler(const std::string& carrier, const std::string& service,
+                                 const ParcelFacts& parcel) const
+{
+    const Tariff* tariff = tariff_of(carrier, parcel.hand_over);
+    return tariff == nullptr ? std::vector<Mark>{} : tariff->ruler(service, parcel);
+}
+
 std::vector<Quote> quotes(const std::vector<RateSheet>& sheets, const ParcelFacts& parcel)
 {
     return Tariffs(sheets).quotes(parcel);

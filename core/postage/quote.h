@@ -19,6 +19,7 @@ struct ParcelFacts {
     std::optional<Money> value;     // of the goods, for cover
     std::vector<std::string> holds; // "flammable", "liquid", "glass"
     Date hand_over;
+    bool soft = false; // a mailer: neither a box nor a roll
 };
 
 // One reason for each service: the first that holds, in the order date, place, content, cover, price, size, weight.
@@ -27,7 +28,7 @@ enum class NotTaken { not_valid_then, no_zone, too_big, too_small, too_heavy, no
 struct Refused {
     NotTaken reason;
     std::optional<Length> over_by;    // too_big, too_small: by how much the nearest format is missed
-    std::string what;                 // the content, the cover, or the limit missed: "length", "sum", "girth"
+    std::string what;                 // the content, the cover, or the limit missed: "length", "sum", "volume"
     std::string format;               // too_big, too_small: the nearest format
     std::optional<Weight> heavier_by; // too_heavy: past the last step of the formats that fit
 };
@@ -60,9 +61,19 @@ struct Quote {
 // hand-over counts; the cheapest format that takes the parcel is used.
 // Rounding: a percent surcharge is taken of the base price, tax of base and surcharges together; each is rounded once
 // to the nearest minor unit, halves away from zero. Per-kilogram prices count started kilograms of the charged weight.
-// Volumetric weight is length * width * height / divisor of the sides as they are, of a roll those of its block.
-// The sheets must have no problem that stops (rate_sheet.h); amounts in two currencies throw std::logic_error.
+// A percentage may name surcharges before it, which are then added to what it is taken of. A discount takes no more
+// than what stands before it. Volume is length * width * height of the sides rounded as the service says, of a roll the
+// part of its block that the service says; volumetric weight is volume / divisor. The sheets must have no problem that
+// stops (rate_sheet.h); amounts in two currencies throw std::logic_error.
 std::vector<Quote> quotes(const std::vector<RateSheet>& sheets, const ParcelFacts& parcel);
+
+// The prices along a service's weight axis for a parcel of this size and place: the marks of the postage ruler. Weights
+// are those on the scale; neighbouring marks differ in total. Empty where the service takes no parcel of this kind.
+struct Mark {
+    Weight up_to; // inclusive
+    Money total;
+};
+std::vector<Mark> ruler(const RateSheet& sheet, const std::string& service, const ParcelFacts& parcel);
 
 // The same for many parcels: names are looked up and steps sorted once. Copies what it needs of the sheets.
 class Tariffs {
@@ -73,18 +84,14 @@ public:
     Tariffs& operator=(Tariffs&&) noexcept;
 
     std::vector<Quote> quotes(const ParcelFacts& parcel) const;
+    // As the free function, by the sheet valid on the day of hand-over; empty where none is.
+    std::vector<Mark> ruler(const std::string& carrier, const std::string& service, const ParcelFacts& parcel) const;
 
 private:
+    const class Tariff* tariff_of(const std::string& carrier, Date day) const;
+
     struct Carrier;
     std::vector<Carrier> carriers_;
 };
-
-// The prices along a service's weight axis for a parcel of this size and place: the marks of the postage ruler. Weights
-// are those on the scale; neighbouring marks differ in total. Empty where the service takes no parcel of this kind.
-struct Mark {
-    Weight up_to; // inclusive
-    Money total;
-};
-std::vector<Mark> ruler(const RateSheet& sheet, const std::string& service, const ParcelFacts& parcel);
 
 } // namespace stow::postage

@@ -21,6 +21,7 @@ struct Format {
     std::optional<Length> roll_most_length, roll_most_sum;   // rolls: length, length + 2 diameters
     std::optional<Length> roll_least_length, roll_least_sum; // with any roll limit set, a roll is judged by these alone
     Length tolerance;                                        // the carrier lets every limit be missed by this much
+    std::optional<std::int64_t> least_ratio, most_ratio;     // length to width, in permille: 1400 is 1.4 : 1
     friend bool operator==(const Format&, const Format&) = default;
 };
 
@@ -50,6 +51,20 @@ struct BeyondLast { // per started kilogram past the last step
     friend bool operator==(const BeyondLast&, const BeyondLast&) = default;
 };
 
+struct VolumeStep { // price up to a closed volume; where weight has steps too, the dearer of both counts
+    std::string service, zone, format;
+    Volume up_to; // inclusive
+    Money price;
+    Weight most; // the heaviest it takes
+    friend bool operator==(const VolumeStep&, const VolumeStep&) = default;
+};
+
+struct CutOff { // of one weekday, ISO 1 (Monday) to 7
+    int weekday = 1;
+    TimeOfDay at{};
+    friend bool operator==(const CutOff&, const CutOff&) = default;
+};
+
 struct Service {
     std::string code, name;
     bool tracked = false;
@@ -62,21 +77,35 @@ struct Service {
     std::vector<std::string> not_sent;              // "flammable", "liquid", "glass"
     std::optional<Volume> volumetric_above;         // volumetric weight counts only for parcels larger than this
     std::optional<std::int64_t> tax_permille;       // instead of the sheet's
+    std::vector<CutOff> cut_offs;                   // on these weekdays instead of `cut_off`
+    Length sides_to;                                // sides are rounded to whole ones of this for volumes; zero: not
+    bool sides_up = true;                           // up; else to the nearest, halves up
+    std::int64_t roll_permille = 1000;              // a roll counts as so much of its block: 785 is its cylinder (π/4)
     friend bool operator==(const Service&, const Service&) = default;
 };
 
+// Below zero: a discount, which takes no more than what stands before it.
 struct Surcharge {
     std::string name;
     std::string service; // empty: all
     std::string zone;    // empty: all
-    enum class Kind { percent, fixed, per_kg } kind = Kind::fixed;
-    std::int64_t permille = 0; // of the base price, for percent
+    enum class Kind { percent, fixed, per_kg, percent_of_value } kind = Kind::fixed;
+    std::int64_t permille = 0; // of the base price, or of the goods' value
     Money amount;              // for fixed and per_kg
     // On what condition; all that are set must hold.
     std::optional<Length> longer_than;
     std::optional<Weight> heavier_than;
     bool only_rolls = false;
     std::optional<Date> from, until; // inclusive
+    std::string format;              // empty: all
+    std::vector<std::string>
+        also_of; // percent: taken of these surcharges too, named before it ("fuel on base and toll")
+    std::optional<Length> wider_than; // the second longest edge
+    std::optional<Length> girth_over; // length + girth
+    std::optional<Volume> larger_than;
+    bool only_unboxed = false;        // rolls and mailers
+    std::optional<Money> value_above; // goods worth more than this
+    std::vector<Place> places;        // empty: everywhere in the zone
     friend bool operator==(const Surcharge&, const Surcharge&) = default;
 };
 
@@ -91,6 +120,8 @@ struct RateSheet {
     std::vector<Step> steps;
     std::vector<BeyondLast> beyond;
     std::vector<Surcharge> surcharges;
+    std::vector<VolumeStep> volume_steps;
+    std::vector<Date> holidays; // nothing is collected or delivered
     friend bool operator==(const RateSheet&, const RateSheet&) = default;
 };
 
@@ -98,7 +129,7 @@ enum class SheetFault {
     no_steps,         // none at all, or none in a zone, or per kilogram without a step below it
     gap_in_zones,     // postcodes of a country between those that zones name
     overlap_in_zones, // two zones claim a place equally well
-    falling_price,    // a heavier parcel costs less, or a price below zero
+    falling_price,    // a heavier or larger parcel costs less, or a price below zero
     unreachable_step, // never paid: a weight of nothing, the next step costs the same, or a roomier format does
     unknown_service,
     unknown_zone,
@@ -106,7 +137,10 @@ enum class SheetFault {
     dates_reversed, // of validity or season; also a range of postcodes
     expired,
     mixed_currency,
-    repeated_step // also a service, zone or format that stands there twice
+    repeated_step,     // also a service, zone or format that stands there twice
+    unknown_surcharge, // named by a percentage, and not there before it
+    missing_country,   // she sends there, and no zone names it
+    expires_soon       // within the time asked for, and no sheet follows
 };
 
 struct SheetProblem {
@@ -116,7 +150,15 @@ struct SheetProblem {
     friend bool operator==(const SheetProblem&, const SheetProblem&) = default;
 };
 
+struct SheetContext { // what is known besides the sheet
+    Date today;
+    std::vector<std::string> countries{}; // she sends to; each should be in a zone
+    bool followed = true;                 // another sheet of the carrier goes on where this one ends
+    int soon_days = 42;
+};
+
 // In the order of the sheet's own parts.
+std::vector<SheetProblem> check(const RateSheet& sheet, const SheetContext& context);
 std::vector<SheetProblem> check(const RateSheet& sheet, Date today);
 
 } // namespace stow::postage

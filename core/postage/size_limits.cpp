@@ -70,6 +70,12 @@ std::optional<Miss> miss(const Format& format, const Outline& parcel)
     misses.least("length", format.least_length, parcel.edges.x);
     misses.least("width", format.least_width, parcel.edges.y);
     misses.least("height", format.least_height, parcel.edges.z);
+    // Length as the width asks for it, rounded in the parcel's favour.
+    const auto times_width = [&](std::int64_t permille, std::int64_t rounding) {
+        return Length{(parcel.edges.y.units * permille + rounding) / 1000};
+    };
+    if (format.least_ratio) misses.least("ratio", times_width(*format.least_ratio, 0), parcel.edges.x);
+    if (format.most_ratio) misses.most("ratio", times_width(*format.most_ratio, 999), parcel.edges.x);
     return misses.worst();
 }
 

@@ -22,7 +22,7 @@ Length length_and_girth(const Outline& parcel); // length + 2 (width + height): 
 
 // The limit missed by most.
 struct Miss {
-    std::string_view limit; // "length", "width", "height", "sum", "girth", "roll length", "roll sum"
+    std::string_view limit; // "length", "width", "height", "sum", "girth", "ratio", "roll length", "roll sum"
     Length by;
     bool too_small = false;
 };

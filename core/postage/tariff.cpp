@@ -1,7 +1,6 @@
 #include "core/postage/tariff.h"
 
 #include "core/postage/pricing.h"
-#include "core/postage/zone_finder.h"
 
 #include <algorithm>
 #include <stdexcept>
@@ -57,33 +56,71 @@ Ladder& ladder_for(std::vector<Ladder>& ladders, std::optional<std::size_t> form
 
 } // namespace
 
-std::optional<std::int64_t> Ladder::price(Weight charged) const
+std::optional<Weight> Ladder::most_at(Volume size) const
 {
-    if (charged > most) return std::nullopt;
-    const auto rung =
-        std::lower_bound(rungs.begin(), rungs.end(), charged, [](const Rung& r, Weight w) { return r.up_to < w; });
-    if (rung != rungs.end()) return rung->price;
-    return rungs.back().price + per_kg * started_kg(charged - rungs.back().up_to);
+    if (volume_rungs.empty()) return most;
+    const auto rung = std::lower_bound(volume_rungs.begin(), volume_rungs.end(), size,
+                                       [](const VolumeRung& r, Volume v) { return r.up_to < v; });
+    if (rung == volume_rungs.end()) return std::nullopt;
+    return rungs.empty() ? rung->most : std::min(rung->most, most);
 }
 
-std::optional<Weight> Ladder::edge(Weight charged) const
+std::optional<std::int64_t> Ladder::price(Weight charged, Volume size) const
 {
-    if (charged > most) return std::nullopt;
+    const auto takes = most_at(size);
+    if (!takes || charged > *takes) return std::nullopt;
+    std::optional<std::int64_t> price;
+    if (!volume_rungs.empty()) {
+        price = std::lower_bound(volume_rungs.begin(), volume_rungs.end(), size, [](const VolumeRung& r, Volume v) {
+                    return r.up_to < v;
+                })->price;
+    }
+    if (rungs.empty()) return price;
     const auto rung =
         std::lower_bound(rungs.begin(), rungs.end(), charged, [](const Rung& r, Weight w) { return r.up_to < w; });
-    if (rung != rungs.end()) return rung->up_to;
+    const std::int64_t by_weight =
+        rung != rungs.end() ? rung->price : rungs.back().price + per_kg * started_kg(charged - rungs.back().up_to);
+    return std::max(price.value_or(by_weight), by_weight);
+}
+
+std::optional<Weight> Ladder::edge(Weight charged, Volume size) const
+{
+    const auto takes = most_at(size);
+    if (!takes || charged > *takes) return std::nullopt;
+    if (rungs.empty()) return takes;
+    const auto rung =
+        std::lower_bound(rungs.begin(), rungs.end(), charged, [](const Rung& r, Weight w) { return r.up_to < w; });
+    if (rung != rungs.end()) return std::min(rung->up_to, *takes);
     const Weight last = rungs.back().up_to;
-    return std::min(most, last + one_kg * started_kg(charged - last));
+    return std::min(*takes, last + one_kg * started_kg(charged - last));
 }
 
 Tariff::Tariff(const RateSheet& sheet)
     : carrier_(sheet.carrier), currency_(sheet.currency), valid_from_(sheet.valid_from),
       valid_until_(sheet.valid_until), tax_permille_(sheet.tax_permille), services_(sheet.services),
-      zones_(sheet.zones), formats_(sheet.formats), surcharges_(sheet.surcharges),
-      ladders_(sheet.services.size() * sheet.zones.size())
+      formats_(sheet.formats), surcharges_(sheet.surcharges), also_of_(sheet.surcharges.size()),
+      surcharge_places_(sheet.surcharges.size()), ladders_(sheet.services.size() * sheet.zones.size())
 {
+    for (std::size_t z = 0; z < sheet.zones.size(); ++z) {
+        zones_.push_back(sheet.zones[z].name);
+        for (const Place& place : sheet.zones[z].places) zone_finder_.add(place, z);
+    }
+    zone_finder_.ready();
+    for (std::size_t i = 0; i < surcharges_.size(); ++i) {
+        if (!surcharges_[i].places.empty()) {
+            PlaceFinder& places = surcharge_places_[i].emplace();
+            for (const Place& place : surcharges_[i].places) places.add(place, 0);
+            places.ready();
+            surcharges_[i].places.clear();
+        }
+        for (std::size_t before = 0; before < i; ++before) {
+            const auto& names = surcharges_[i].also_of;
+            const bool named = std::find(names.begin(), names.end(), surcharges_[before].name) != names.end();
+            if (named) also_of_[i].push_back(before);
+        }
+    }
     Finder service(services_, [](const Service& s) -> std::string_view { return s.code; });
-    Finder zone(zones_, [](const Zone& z) -> std::string_view { return z.name; });
+    Finder zone(zones_, [](const std::string& name) -> std::string_view { return name; });
     Finder format(formats_, [](const Format& f) -> std::string_view { return f.name; });
 
     // The ladder a row belongs to; rows that name something unknown belong nowhere.
@@ -103,10 +140,18 @@ Tariff::Tariff(const RateSheet& sheet)
         l->per_kg = minor_in(row.per_kg, currency_);
         l->most = row.most;
     }
+    for (const VolumeStep& step : sheet.volume_steps) {
+        if (Ladder* l = place(step))
+            l->volume_rungs.push_back({step.up_to, minor_in(step.price, currency_), step.most});
+    }
     for (std::vector<Ladder>& ladders : ladders_) {
-        ladders.erase(std::remove_if(ladders.begin(), ladders.end(), [](const Ladder& l) { return l.rungs.empty(); }),
+        ladders.erase(std::remove_if(ladders.begin(), ladders.end(),
+                                     [](const Ladder& l) { return l.rungs.empty() && l.volume_rungs.empty(); }),
                       ladders.end());
         for (Ladder& l : ladders) {
+            std::stable_sort(l.volume_rungs.begin(), l.volume_rungs.end(),
+                             [](const VolumeRung& a, const VolumeRung& b) { return a.up_to < b.up_to; });
+            if (l.rungs.empty()) continue;
             // Stable: of two equal steps the first in the sheet counts.
             std::stable_sort(l.rungs.begin(), l.rungs.end(),
                              [](const Rung& a, const Rung& b) { return a.up_to < b.up_to; });
@@ -120,12 +165,17 @@ bool Tariff::valid_on(Date day) const
     return (!valid_from_ || *valid_from_ <= day) && (!valid_until_ || day <= *valid_until_);
 }
 
-Tariff::Misses Tariff::misses(const Outline& parcel) const
+Tariff::Seen Tariff::seen(const ParcelFacts& parcel, const std::string& postcode) const
 {
-    Misses all;
-    all.reserve(formats_.size());
-    for (const Format& f : formats_) all.push_back(miss(f, parcel));
-    return all;
+    Seen seen;
+    const Outline outside = outline(parcel.closed, parcel.roll);
+    seen.missed.reserve(formats_.size());
+    for (const Format& f : formats_) seen.missed.push_back(miss(f, outside));
+    seen.there.reserve(surcharge_places_.size());
+    for (const auto& places : surcharge_places_) {
+        seen.there.push_back(!places || places->find(parcel.country, postcode));
+    }
+    return seen;
 }
 
 const std::vector<Ladder>& Tariff::ladders(std::size_t service, std::size_t zone) const
@@ -144,12 +194,13 @@ Quote blank_quote(const std::string& carrier, const Service& service)
 
 void Tariff::quote(const ParcelFacts& parcel, std::vector<Quote>& quotes) const
 {
-    const auto zone = zone_of(zones_, parcel.country, parcel.postcode);
+    const std::string postcode = plain_postcode(parcel.postcode);
+    const auto zone = zone_finder_.find(parcel.country, postcode);
     if (!zone) return refuse(NotTaken::no_zone, quotes);
-    const Misses missed = misses(outline(parcel.closed, parcel.roll));
+    const Seen seen = this->seen(parcel, postcode);
     for (std::size_t s = 0; s < services_.size(); ++s) {
         quotes.push_back(blank_quote(carrier_, services_[s]));
-        quotes.back().result = Pricing(*this, s, *zone, missed, parcel).result();
+        quotes.back().result = Pricing(*this, s, *zone, seen, parcel).result();
     }
 }
 
@@ -163,12 +214,13 @@ void Tariff::refuse(NotTaken reason, std::vector<Quote>& quotes) const
 
 std::vector<Mark> Tariff::ruler(const std::string& service, const ParcelFacts& parcel) const
 {
-    const auto zone = zone_of(zones_, parcel.country, parcel.postcode);
+    const std::string postcode = plain_postcode(parcel.postcode);
+    const auto zone = zone_finder_.find(parcel.country, postcode);
     const auto found =
         std::find_if(services_.begin(), services_.end(), [&](const Service& s) { return s.code == service; });
     if (!zone || found == services_.end()) return {};
-    const Misses missed = misses(outline(parcel.closed, parcel.roll));
-    return Pricing(*this, static_cast<std::size_t>(found - services_.begin()), *zone, missed, parcel).marks();
+    const Seen seen = this->seen(parcel, postcode);
+    return Pricing(*this, static_cast<std::size_t>(found - services_.begin()), *zone, seen, parcel).marks();
 }
 
 } // namespace stow::postage

@@ -25,31 +25,63 @@ std::string plain_postcode(std::string_view postcode)
     return plain;
 }
 
-std::optional<int> closeness(const Place& place, std::string_view country, std::string_view postcode)
+int closeness(const Place& place)
 {
-    if (place.country == "*") return 0;
-    if (place.country != country) return std::nullopt;
-    if (place.postcode_from.empty()) return 1;
-    const std::string from = plain_postcode(place.postcode_from);
-    const std::string to = plain_postcode(place.postcode_to);
-    if (!lies_in(postcode, from, to)) return std::nullopt;
-    return 2 * static_cast<int>(std::min(from.size(), to.size())) + (from == to ? 1 : 0);
+    const std::string from = plain_postcode(place.postcode_from), to = plain_postcode(place.postcode_to);
+    return 2 * static_cast<int>(std::min(from.size(), to.size())) + (from == to && !from.empty() ? 1 : 0);
 }
 
-std::optional<std::size_t> zone_of(const std::vector<Zone>& zones, std::string_view country, std::string_view postcode)
+void PlaceFinder::add(const Place& place, std::size_t number)
 {
-    const std::string plain = plain_postcode(postcode);
-    std::optional<std::size_t> found;
-    int best = -1;
-    for (std::size_t z = 0; z < zones.size(); ++z) {
-        for (const Place& place : zones[z].places) {
-            const auto close = closeness(place, country, plain);
-            if (!close || *close <= best) continue;
-            best = *close;
-            found = z;
+    if (place.country == "*") {
+        if (!everywhere_) everywhere_ = number;
+        return;
+    }
+    Country& country = countries_[place.country];
+    if (place.postcode_from.empty()) {
+        if (!country.whole) country.whole = number;
+        return;
+    }
+    country.by_closeness[closeness(place)].rules.push_back(
+        {plain_postcode(place.postcode_from), plain_postcode(place.postcode_to), number});
+}
+
+void PlaceFinder::ready()
+{
+    for (auto& [name, country] : countries_) {
+        for (auto& [close, group] : country.by_closeness) {
+            std::vector<Rule> sorted = group.rules;
+            std::stable_sort(sorted.begin(), sorted.end(),
+                             [](const Rule& a, const Rule& b) { return a.from < b.from; });
+            group.apart = true;
+            for (std::size_t i = 0; i < sorted.size(); ++i) {
+                const bool one_length = sorted[i].from.size() == sorted[i].to.size();
+                if (!one_length || (i > 0 && sorted[i].from <= sorted[i - 1].to)) group.apart = false;
+            }
+            if (group.apart) group.rules = std::move(sorted);
         }
     }
-    return found;
+}
+
+std::optional<std::size_t> PlaceFinder::find(const std::string& country, std::string_view postcode) const
+{
+    const auto found = countries_.find(country);
+    if (found == countries_.end()) return everywhere_;
+    for (const auto& [close, group] : found->second.by_closeness) {
+        if (!group.apart) {
+            for (const Rule& rule : group.rules) {
+                if (lies_in(postcode, rule.from, rule.to)) return rule.number;
+            }
+            continue;
+        }
+        const auto past = std::upper_bound(group.rules.begin(), group.rules.end(), postcode,
+                                           [](std::string_view code, const Rule& rule) { return code < rule.from; });
+        if (past == group.rules.begin()) continue;
+        const Rule& rule = *std::prev(past);
+        if (lies_in(postcode, rule.from, rule.to)) return rule.number;
+    }
+    if (found->second.whole) return found->second.whole;
+    return everywhere_;
 }
 
 } // namespace stow::postage

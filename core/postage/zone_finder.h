@@ -4,6 +4,7 @@
 #include "core/postage/rate_sheet.h"
 
 #include <cstddef>
+#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -14,11 +15,32 @@ namespace stow::postage {
 // Postcodes are compared in capitals, without spaces and hyphens.
 std::string plain_postcode(std::string_view postcode);
 
-// How closely a place describes an address; the greater the closer, nothing: not at all. `postcode` plain. A range
-// counts by the shorter of its ends; of two equally long rules a prefix is closer than a range.
-std::optional<int> closeness(const Place& place, std::string_view country, std::string_view postcode);
+// How long a postcode rule is, a prefix before a range of the same length; zero: the whole country.
+int closeness(const Place& place);
 
-// The first of the closest; nothing: the carrier does not go there.
-std::optional<std::size_t> zone_of(const std::vector<Zone>& zones, std::string_view country, std::string_view postcode);
+// Places by number, looked up in logarithmic time: a carrier's list of postcodes has 100,000 of them. Of rules that
+// describe an address equally well the first added wins.
+class PlaceFinder {
+public:
+    void add(const Place& place, std::size_t number);
+    void ready(); // after the last
+    std::optional<std::size_t> find(const std::string& country, std::string_view plain_postcode) const;
+
+private:
+    struct Rule {
+        std::string from, to;
+        std::size_t number;
+    };
+    struct Rules {               // equally close
+        std::vector<Rule> rules; // rising, unless they overlap
+        bool apart = false;      // none overlaps another and all have one length: one look is enough
+    };
+    struct Country {
+        std::map<int, Rules, std::greater<>> by_closeness;
+        std::optional<std::size_t> whole;
+    };
+    std::map<std::string, Country, std::less<>> countries_;
+    std::optional<std::size_t> everywhere_;
+};
 
 } // namespace stow::postage
