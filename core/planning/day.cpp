@@ -1,3 +1,4 @@
+#include "core/planning/day_share.h"
 #include "core/planning/day_totals.h"
 #include "core/planning/pack.h"
 #include "core/planning/planner.h"
@@ -72,55 +73,69 @@ public:
     DayPlan plan()
     {
         const std::vector<Group> groups = groups_of(orders_);
+        std::vector<Waiting> waiting;
         std::size_t done = 0;
         for (const Group& group : groups) {
-            if (bench_.run.go_on(256))
-                plan_group(group); // the run looks at its clock every 256 nodes
-            else
+            if (!bench_.run.go_on(256)) { // the run looks at its clock every 256 nodes
                 for (const auto* held : group.orders) day_.not_reached.push_back(held->id);
+            } else if (auto task = task_for(group)) {
+                if (auto ready = made_ready(*std::move(task))) waiting.push_back(*std::move(ready));
+            }
             bench_.run.tell_progress(static_cast<double>(++done) / static_cast<double>(groups.size()));
         }
+        DayShare share = share_day(bench_, stock_, waiting);
+        day_.sharing = std::move(share.told);
+        missed_.merge(share.missed);
+        keep_all(share.kept);
+        sort_stuck(groups);
         day_.stopped_by = bench_.run.stopped();
         add_up(day_, bench_.cupboard, bench_.wish, missed_);
         return std::move(day_);
     }
 
 private:
-    void plan_group(const Group& group)
+    // The pieces of a group whose goods are there, taken off the shelf.
+    std::optional<Task> task_for(const Group& group)
     {
         Task task;
         for (const shop::HeldOrder* held : group.orders) {
             std::vector<shop::Piece> pieces = pieces_of(*held);
             if (auto stuck = reserve(*held, pieces)) {
+                if (stuck->why == Stuck::short_of_goods) short_.push_back(held);
                 day_.stuck.push_back(*std::move(stuck));
                 continue;
             }
             task.orders.push_back(held);
             task.pieces.insert(task.pieces.end(), pieces.begin(), pieces.end());
         }
-        if (task.pieces.empty()) return;
-        const shop::OrderId first = task.orders.front()->id;
-        const auto by_hand = bench_.wish.outer_by_hand.find(first);
+        if (task.pieces.empty()) return std::nullopt;
+        const auto by_hand = bench_.wish.outer_by_hand.find(task.orders.front()->id);
         if (by_hand != bench_.wish.outer_by_hand.end()) task.by_hand = by_hand->second;
+        return task;
+    }
 
-        const Contents contents = contents_of(bench_.cupboard, task.pieces).value();
-        Packed packed = pack(bench_, task, contents, stock_);
+    // Packed as if it were alone that day; nothing where it cannot go even then.
+    std::optional<Waiting> made_ready(Task task)
+    {
+        Waiting ready{std::move(task), {}, {}, {}};
+        ready.contents = contents_of(bench_.cupboard, ready.task.pieces).value();
+        Packed packed = pack(bench_, ready.task, ready.contents, stock_);
         if (packed.missed) ++missed_[*packed.missed];
-        if (packed.plan) return keep(*std::move(packed.plan));
-        StuckOrder stuck = stuck_of(task, std::move(packed));
-        if (pieces_in(task) > 1 && !task.by_hand) {
-            auto parts = split(bench_, task, stock_);
+        if (packed.plan) {
+            ready.plan = std::move(packed.plan);
+            return ready;
+        }
+        StuckOrder stuck = stuck_of(ready.task, std::move(packed));
+        if (pieces_in(ready.task) > 1 && !ready.task.by_hand) {
+            auto parts = split(bench_, ready.task, stock_);
             if (auto* parcels = std::get_if<std::vector<ParcelPlan>>(&parts)) {
-                for (ParcelPlan& parcel : *parcels) keep(std::move(parcel));
-                return;
+                ready.splits.push_back(std::move(*parcels));
+                return ready;
             }
             stuck = std::get<StuckOrder>(std::move(parts));
         }
-        stock_.give_back(off_the_shelf(contents));
-        for (const shop::HeldOrder* held : task.orders) { // what travels together stays together
-            stuck.order = held->id;
-            day_.stuck.push_back(stuck);
-        }
+        leave_out(ready, std::move(stuck));
+        return std::nullopt;
     }
 
     static int pieces_in(const Task& task)
@@ -130,10 +145,98 @@ private:
         return n;
     }
 
+    void leave_out(const Waiting& group, StuckOrder stuck)
+    {
+        stock_.give_back(off_the_shelf(group.contents));
+        for (const shop::HeldOrder* held : group.task.orders) { // what travels together stays together
+            stuck.order = held->id;
+            day_.stuck.push_back(stuck);
+        }
+    }
+
+    void keep_all(std::vector<Kept>& kept)
+    {
+        std::vector<Kept*> left_out;
+        for (Kept& one : kept) {
+            for (ParcelPlan& parcel : one.parcels) keep(std::move(parcel));
+            if (one.parcels.empty()) left_out.push_back(&one);
+        }
+        for (const Kept* one : left_out) try_split(*one->waiting);
+        if (left_out.empty()) return;
+        // Goods came back to the shelf: who was short of them may go now, with the outers that are left.
+        const std::vector<const shop::HeldOrder*> again = std::move(short_);
+        for (const shop::HeldOrder* held : again) {
+            const auto of_it = [&](const StuckOrder& s) { return s.order == held->id; };
+            day_.stuck.erase(std::remove_if(day_.stuck.begin(), day_.stuck.end(), of_it), day_.stuck.end());
+            auto task = task_for({{held}, held->id, {}});
+            auto ready = task ? made_ready(*std::move(task)) : std::nullopt;
+            if (!ready) continue;
+            if (!boxes_there(ready->contents)) {
+                leave_out(*ready, no_box_for(*ready));
+                continue;
+            }
+            if (ready->plan) keep(*std::move(ready->plan));
+            if (!ready->splits.empty()) {
+                for (ParcelPlan& parcel : ready->splits.front()) keep(std::move(parcel));
+            }
+        }
+    }
+
+    // Shared out it got nothing: over several of the outers that are left it may still go.
+    void try_split(const Waiting& group)
+    {
+        if (!boxes_there(group.contents)) return leave_out(group, no_box_for(group));
+        Packed packed = pack(bench_, group.task, group.contents, stock_);
+        if (packed.plan) return keep(*std::move(packed.plan));
+        if (pieces_in(group.task) > 1 && !group.task.by_hand) {
+            auto parts = split(bench_, group.task, stock_);
+            if (auto* parcels = std::get_if<std::vector<ParcelPlan>>(&parts)) {
+                for (ParcelPlan& parcel : *parcels) keep(std::move(parcel));
+                return;
+            }
+        }
+        leave_out(group, stuck_of(group.task, std::move(packed)));
+    }
+
+    bool boxes_there(const Contents& contents) const { return !missing_box(contents); }
+
+    struct MissingBox {
+        const BoxedSet* set = nullptr;
+        int missing = 0;
+    };
+    std::optional<MissingBox> missing_box(const Contents& contents) const
+    {
+        std::map<shop::SupplyCode, int> boxes;
+        for (const BoxedSet& set : contents.boxed) {
+            const int needed = boxes[set.box->code] += set.count;
+            const shop::Amount left = stock_.left(set.box->code);
+            if (left >= shop::pieces(needed)) continue;
+            return MissingBox{&set, needed - static_cast<int>(std::max<std::int64_t>(left.thousandths, 0) / 1000)};
+        }
+        return std::nullopt;
+    }
+
+    StuckOrder no_box_for(const Waiting& group) const
+    {
+        const MissingBox missing = missing_box(group.contents).value();
+        return {{}, Stuck::no_gift_box_left, missing.set->set->code, missing.missing};
+    }
+
     void keep(ParcelPlan plan)
     {
         stock_.take(plan.uses);
         day_.parcels.push_back(std::move(plan));
+    }
+
+    // In the turn of the orders, whenever it was found out.
+    void sort_stuck(const std::vector<Group>& groups)
+    {
+        std::map<shop::OrderId, std::size_t> turn;
+        for (const Group& group : groups) {
+            for (const shop::HeldOrder* held : group.orders) turn.emplace(held->id, turn.size());
+        }
+        std::stable_sort(day_.stuck.begin(), day_.stuck.end(),
+                         [&](const StuckOrder& a, const StuckOrder& b) { return turn.at(a.order) < turn.at(b.order); });
     }
 
     // Takes the order's goods off the shelf, or says why it cannot go.
@@ -148,14 +251,9 @@ private:
             stuck.order = held.id;
             return stuck;
         }
-        std::map<shop::SupplyCode, int> boxes;
-        for (const BoxedSet& set : contents->boxed) {
-            const int needed = boxes[set.box->code] += set.count;
-            const shop::Amount left = stock_.left(set.box->code);
-            if (left >= shop::pieces(needed)) continue;
-            ++missed_[set.box->code];
-            return StuckOrder{held.id, Stuck::no_gift_box_left, set.set->code,
-                              needed - static_cast<int>(std::max<std::int64_t>(left.thousandths, 0) / 1000)};
+        if (const auto missing = missing_box(*contents)) { // not even one order after the other
+            missed_[missing->set->box->code] += missing->missing;
+            return StuckOrder{held.id, Stuck::no_gift_box_left, missing->set->set->code, missing->missing};
         }
         if (const auto missing = stock_.take_goods(off_the_shelf(*contents))) {
             return StuckOrder{held.id, Stuck::short_of_goods, missing->good, missing->missing};
@@ -168,6 +266,7 @@ private:
     Stock stock_;
     DayPlan day_;
     std::map<shop::SupplyCode, int> missed_;
+    std::vector<const shop::HeldOrder*> short_; // of goods
 };
 
 } // namespace

@@ -38,10 +38,13 @@ bool is_usable(const ParcelPlan& plan)
 
 class Choice {
 public:
-    Choice(const Bench& bench, const Task& task, const Contents& contents, const Stock& stock)
-        : bench_(bench), task_(task), contents_(contents),
+    Choice(const Bench& bench, const Task& task, const Contents& contents, const Stock& stock, bool every_way)
+        : bench_(bench), task_(task), contents_(contents), every_way_(every_way),
           destination_(destination_of(task, bench.cupboard.house.currency)), attempts_(bench, task, contents)
     {
+        if (const auto before = bench.wish.before.find(task.orders.front()->id); before != bench.wish.before.end()) {
+            before_ = before->second;
+        }
         for (const auto& [code, supply] : bench.cupboard.supplies) {
             if (!is_candidate(supply, task)) continue;
             Look look{.supply = &supply};
@@ -96,6 +99,7 @@ private:
     {
         if (best_ == nullptr) return false;
         if (look.none_left) return true; // none to take, and none missed
+        if (every_way_) return false;
         const bool larger = look.closed > best_->closed;
         const bool ranked_by_size = bench_.wish.preference == Preference::smallest && larger && is_usable(*best_->plan);
         const OuterForm& form = *look.supply->form;
@@ -106,7 +110,7 @@ private:
         cost(guess, costing(), *look.supply, {}, std::nullopt);
         if (ranked_by_size) return !is_usable(guess) || cost_in_all(guess) >= cheapest();
         if (bench_.wish.preference == Preference::smallest) return false;
-        if (merit_of(guess, look.closed, bench_.wish.preference) < best_->merit) return false;
+        if (merit_of(guess, look.closed, bench_.wish.preference, before_) < best_->merit) return false;
         look.why = Why::dearer;
         return true;
     }
@@ -165,7 +169,7 @@ private:
         if (plan.cut_height) cut_at = *plan.cut_height + (form.inner.z - plan.question.outers.front().form.inner.z);
         cost(plan, costing(), *look.supply, held.answer.contents_thickness, cut_at);
         look.closed = closed_volume(form, plan.contents_thickness, plan.cut_at);
-        look.merit = merit_of(plan, look.closed, bench_.wish.preference);
+        look.merit = merit_of(plan, look.closed, bench_.wish.preference, before_);
         look.plan = std::move(plan);
         const bool takes_it = look.plan->quotes.empty() || look.plan->chosen;
         if (look.none_left || !takes_it) return;
@@ -207,6 +211,13 @@ private:
             if (better && !packed.missed) packed.missed = look->supply->code;
             if (best == nullptr && look->plan && packed.quotes.empty()) packed.quotes = look->plan->quotes;
         }
+        for (const Look* look : by_size) {
+            if (!every_way_ || !look->plan || look->none_left) continue;
+            if (!look->plan->quotes.empty() && !look->plan->chosen) continue;
+            packed.ways.push_back({look->merit, look->closed, cost_in_all(*look->plan), look->plan->uses});
+        }
+        std::stable_sort(packed.ways.begin(), packed.ways.end(),
+                         [](const PackedWay& a, const PackedWay& b) { return a.merit < b.merit; });
         if (best != nullptr) packed.plan = finished(*best, packed);
         return packed;
     }
@@ -235,6 +246,8 @@ private:
     const Bench& bench_;
     const Task& task_;
     const Contents& contents_;
+    bool every_way_;
+    shop::SupplyCode before_; // its outer in the plan before
     Destination destination_;
     Attempts attempts_;
     std::vector<Look> looks_;
@@ -243,9 +256,9 @@ private:
 
 } // namespace
 
-Packed pack(const Bench& bench, const Task& task, const Contents& contents, const Stock& stock)
+Packed pack(const Bench& bench, const Task& task, const Contents& contents, const Stock& stock, bool every_way)
 {
-    return Choice(bench, task, contents, stock).decide();
+    return Choice(bench, task, contents, stock, every_way).decide();
 }
 
 Task task_of(const std::vector<shop::HeldOrder>& orders, const std::vector<shop::Piece>& pieces,

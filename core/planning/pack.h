@@ -26,17 +26,26 @@ struct Task { // what one parcel is to hold
     bool first = true;                       // of a split order: carries inserts and gift note
 };
 
+struct PackedWay { // an outer on hand that holds the load and that a service takes
+    Merit merit;
+    Volume closed;
+    Money cost; // packaging and postage
+    std::vector<Used> uses;
+};
+
 struct Packed {
     std::optional<ParcelPlan> plan;
     std::vector<PassedOver> passed_over;    // as in the plan; without one, every outer
     std::vector<postage::Quote> quotes;     // without a plan: of the smallest parcel that no service takes
     std::optional<shop::SupplyCode> missed; // a better outer of which none is left
     bool all_decided = true;                // none of the outers passed over is left undecided
+    std::vector<PackedWay> ways;            // where every way was asked for: the best first
 };
 
 // Gift boxes are candidates only by hand: nobody posts one by default. An outer that gives less cushion at its walls
-// than the goods need is passed over. Effort as `wish.prove` says.
-Packed pack(const Bench& bench, const Task& task, const Contents& contents, const Stock& stock);
+// than the goods need is passed over. Effort as `wish.prove` says. `every_way`: outers that cannot be the best are
+// tried too, for sharing out.
+Packed pack(const Bench& bench, const Task& task, const Contents& contents, const Stock& stock, bool every_way = false);
 
 // The task of packing these pieces, with the orders they belong to in the order in which the pieces name them.
 Task task_of(const std::vector<shop::HeldOrder>& orders, const std::vector<shop::Piece>& pieces,
