@@ -173,7 +173,7 @@ private:
     {
         Wish wish = bench_.wish;
         wish.prove = false;
-        const Bench quick{bench_.cupboard, bench_.sheets, wish, bench_.run, bench_.memory};
+        const Bench quick{bench_.cupboard, bench_.services, wish, bench_.run, bench_.memory};
         const Packed packed = pack(quick, waiting_[o].task, waiting_[o].contents, stock_, true);
         for (const PackedWay& way : packed.ways) {
             const shop::SupplyCode outer{way.merit.code};
