@@ -299,7 +299,9 @@ private:
             // A step of thicknesses in which the answer lies may hold a thinner arrangement.
             const bool itself = &l == b && l.candidate.space.side == l.candidate.widest.side;
             if (itself || (b != nullptr && l.standing != Standing::found && !(order_of_open(l) < order(*b)))) continue;
-            if (l.standing == Standing::found && &l != b) continue;
+            // So may one that was found to hold it too, but closes larger.
+            const bool thinner = l.closed != l.candidate.closed && b != nullptr && order_of_open(l) < order(*b);
+            if (l.standing == Standing::found && &l != b && !thinner) continue;
             if (&l == b) {
                 all_proven = all_proven && l.closed == l.candidate.closed;
                 continue;

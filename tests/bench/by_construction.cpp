@@ -272,7 +272,7 @@ private:
 
     void bundle_in_tube()
     {
-        const Size enlarged{between(dice_, mm(30), mm(100)) + gap(), between(dice_, mm(30), mm(100)) + gap(),
+        const Size enlarged{between(dice_, mm(50), mm(100)) + gap(), between(dice_, mm(50), mm(100)) + gap(),
                             between(dice_, mm(100), mm(500)) + gap()};
         const Size body = plus(enlarged, -gap());
         const Length diameter = root((body.x * body.x + body.y * body.y).units) + Length{2};

@@ -27,8 +27,8 @@ struct Puzzle { // items "a", "b", ... of one piece each and one carton "box"
     std::vector<fitting::Placement> solution; // empty for a twin
 };
 
-// Sides of the box 100 to 300 mm, of the pieces at least 20 mm; pieces given turned, free to be turned, in any order. All
-// are multiples of the grain: with 0.1 mm few sums of sides come out even, with 10 mm many do.
+// Sides of the box 100 to 300 mm, of the pieces at least 20 mm; pieces given turned, free to be turned, in any order.
+// All are multiples of the grain: with 0.1 mm few sums of sides come out even, with 10 mm many do.
 Puzzle perfect_puzzle(Dice& dice, int pieces, Cutting cutting, Length grain);
 
 // The same pieces, one grown along one edge by up to a tenth of it, another shrunk so that all together are no more
