@@ -35,7 +35,8 @@ struct Residual { // a largest free cuboid, overlapping others
 struct Stand { // a partial laying
     std::vector<Residual> residuals;
     std::vector<Cuboid> taken;
-    std::vector<std::uint16_t> left; // pieces of each goods
+    std::vector<std::uint16_t> left;   // pieces of each goods
+    std::vector<std::uint16_t> usable; // ranks of the clusters that may still come, ascending
     Laying laying;
     std::int64_t milligrams = 0;
 };
@@ -58,7 +59,6 @@ public:
         double most_pieces = 1;
         for (const Cluster& c : clusters) most_pieces = std::max(most_pieces, static_cast<double>(c.pieces));
         order_.resize(clusters.size());
-        potential_.resize(clusters.size());
         std::vector<std::size_t> by(clusters.size());
         std::vector<double> merit(clusters.size());
         for (std::size_t i = 0; i < clusters.size(); ++i) {
@@ -67,8 +67,7 @@ public:
         }
         std::stable_sort(by.begin(), by.end(), [&](std::size_t a, std::size_t b) { return merit[a] > merit[b]; });
         for (std::size_t k = 0; k < by.size(); ++k) {
-            order_[k] = {clusters[by[k]].packed, by[k]};
-            potential_[k] = merit[by[k]];
+            order_[k] = ranked(clusters[by[k]], static_cast<std::uint32_t>(by[k]), merit[by[k]]);
         }
         for (std::size_t a = 0; a < 3; ++a) {
             near_[a] = static_cast<Coord>(near_enough * yard.room[a]);
@@ -83,6 +82,7 @@ public:
         Residual whole;
         whole.free.high = yard_.room;
         root.residuals.push_back(whole);
+        for (std::size_t k = 0; k < order_.size(); ++k) root.usable.push_back(static_cast<std::uint16_t>(k));
         for (const Yard::Goods& g : yard_.goods) root.left.push_back(static_cast<std::uint16_t>(g.count));
         Stand greedy = root;
         if (judge(greedy) < 0) return;
@@ -92,9 +92,13 @@ public:
     }
 
 private:
-    struct Ranked {
+    struct Ranked { // a cluster as the inner loops see it
         std::uint64_t packed;
-        std::size_t cluster;
+        std::uint64_t goods; // a bit for each goods of it, by number modulo 64
+        double potential;    // the most its merit can be
+        std::uint32_t cluster;
+        std::uint32_t contents; // how many of `content` are used; more are looked up
+        std::array<Cluster::Content, 4> content;
     };
     struct Touching { // what lies against one face of a residual, in the two other axes
         bool whole = false;
@@ -234,20 +238,53 @@ private:
         return yard_.most_milligrams && stand.milligrams + milligrams > *yard_.most_milligrams;
     }
 
-    bool there(const Stand& stand, const Cluster& c) const
+    static Ranked ranked(const Cluster& c, std::uint32_t index, double potential)
     {
-        for (const Cluster::Content& part : c.content) {
-            if (part.count > stand.left[part.goods]) return false;
+        Ranked r{c.packed, 0, potential, index, static_cast<std::uint32_t>(c.content.size()), {}};
+        for (std::size_t k = 0; k < c.content.size(); ++k) {
+            r.goods |= 1ULL << (c.content[k].goods % 64U);
+            if (k < r.content.size()) r.content[k] = c.content[k];
         }
-        return !too_heavy(stand, c.milligrams);
+        return r;
     }
 
-    // Ranked clusters from here on can lie in a residual of this volume.
-    std::size_t first_ranked(std::int64_t volume) const
+    bool there(const Stand& stand, const Ranked& r) const
     {
-        const auto at = std::partition_point(potential_.begin(), potential_.end(),
-                                             [&](double p) { return p > static_cast<double>(volume); });
-        return static_cast<std::size_t>(at - potential_.begin());
+        const std::size_t inlined = std::min<std::size_t>(r.contents, r.content.size());
+        for (std::size_t k = 0; k < inlined; ++k) {
+            if (r.content[k].count > stand.left[r.content[k].goods]) return false;
+        }
+        const std::vector<Cluster::Content>& all = clusters_[r.cluster].content;
+        for (std::size_t k = inlined; k < all.size(); ++k) {
+            if (all[k].count > stand.left[all[k].goods]) return false;
+        }
+        return !yard_.most_milligrams || !too_heavy(stand, clusters_[r.cluster].milligrams);
+    }
+
+    // Drops the clusters that cannot come any more: of goods `used`, too large for every residual, too heavy.
+    void sift(Stand& stand, std::uint64_t used) const
+    {
+        Coords widest{};
+        for (const Residual& r : stand.residuals) {
+            for (std::size_t a = 0; a < 3; ++a) widest[a] = std::max(widest[a], r.free.high[a] - r.free.low[a]);
+        }
+        const std::uint64_t room = packed_sides(widest);
+        std::size_t kept = 0;
+        for (const std::uint16_t rank : stand.usable) {
+            const Ranked& r = order_[rank];
+            if (!packed_within(r.packed, room)) continue;
+            if (((r.goods & used) != 0 || yard_.most_milligrams) && !there(stand, r)) continue;
+            stand.usable[kept++] = rank;
+        }
+        stand.usable.resize(kept);
+    }
+
+    // From here on the usable ones can lie in a residual of this volume.
+    std::vector<std::uint16_t>::const_iterator first_usable(const Stand& stand, std::int64_t volume) const
+    {
+        return std::partition_point(stand.usable.begin(), stand.usable.end(), [&](std::uint16_t rank) {
+            return order_[rank].potential > static_cast<double>(volume);
+        });
     }
 
     Choice best_cluster(const Stand& stand, const Residual& r)
@@ -256,13 +293,12 @@ private:
         Choice best;
         best.merit = -1;
         const std::uint64_t room = packed_sides(room_);
-        for (std::size_t k = first_ranked(volume_of(r.free)); k < order_.size(); ++k) {
-            if (potential_[k] <= best.merit) break;
-            if (!packed_within(order_[k].packed, room)) continue;
-            const Cluster& c = clusters_[order_[k].cluster];
-            if (!there(stand, c)) continue;
-            const double merit = merit_of(c, r, potential_[k], best.merit);
-            if (merit > best.merit) best = {order_[k].cluster, merit};
+        for (auto k = first_usable(stand, volume_of(r.free)); k != stand.usable.end(); ++k) {
+            const Ranked& ranked = order_[*k];
+            if (ranked.potential <= best.merit) break;
+            if (!packed_within(ranked.packed, room)) continue;
+            const double merit = merit_of(clusters_[ranked.cluster].side, r, ranked.potential, best.merit);
+            if (merit > best.merit) best = {ranked.cluster, merit};
         }
         return best;
     }
@@ -276,13 +312,12 @@ private:
             return a.merit != b.merit ? a.merit > b.merit : a.cluster < b.cluster;
         };
         const std::uint64_t room = packed_sides(room_);
-        for (std::size_t k = first_ranked(volume_of(r.free)); k < order_.size(); ++k) {
+        for (auto k = first_usable(stand, volume_of(r.free)); k != stand.usable.end(); ++k) {
             const double least = choices.size() < width ? -1 : choices.front().merit; // a heap: the worst in front
-            if (potential_[k] <= least) break;
-            if (!packed_within(order_[k].packed, room)) continue;
-            const Cluster& c = clusters_[order_[k].cluster];
-            if (!there(stand, c)) continue;
-            const Choice choice{order_[k].cluster, merit_of(c, r, potential_[k], least)};
+            const Ranked& ranked = order_[*k];
+            if (ranked.potential <= least) break;
+            if (!packed_within(ranked.packed, room)) continue;
+            const Choice choice{ranked.cluster, merit_of(clusters_[ranked.cluster].side, r, ranked.potential, least)};
             if (choices.size() == width) {
                 if (!better(choice, choices.front())) continue;
                 std::pop_heap(choices.begin(), choices.end(), better);
@@ -319,12 +354,12 @@ private:
         }
     }
 
-    double merit_of(const Cluster& cluster, const Residual& r, double potential, double least) const
+    double merit_of(const Coords& side, const Residual& r, double potential, double least) const
     {
         // What cannot be used any more behind, beside and above it.
         double used = 1, whole = 1;
         for (std::size_t a = 0; a < 3; ++a) {
-            used *= cluster.side[a] + reach_[a][static_cast<std::size_t>(room_[a] - cluster.side[a])];
+            used *= side[a] + reach_[a][static_cast<std::size_t>(room_[a] - side[a])];
             whole *= room_[a];
         }
         double merit = potential * used / whole;
@@ -333,9 +368,9 @@ private:
         std::int64_t touched = 0, surface = 0;
         for (std::size_t a = 0; a < 3; ++a) {
             const std::size_t b = (a + 1) % 3, c = (a + 2) % 3;
-            const std::int64_t face = std::int64_t{cluster.side[b]} * cluster.side[c];
+            const std::int64_t face = std::int64_t{side[b]} * side[c];
             surface += 2 * face;
-            const bool reaches = room_[a] - cluster.side[a] <= near_[a];
+            const bool reaches = room_[a] - side[a] <= near_[a];
             for (const bool far : {false, true}) {
                 if (far != r.far[a] && !reaches) continue;
                 const Touching& touching = around_[2 * a + (far ? 1U : 0U)];
@@ -343,8 +378,8 @@ private:
                     touched += face;
                     continue;
                 }
-                const Coord b0 = r.far[b] ? room_[b] - cluster.side[b] : 0, b1 = b0 + cluster.side[b];
-                const Coord c0 = r.far[c] ? room_[c] - cluster.side[c] : 0, c1 = c0 + cluster.side[c];
+                const Coord b0 = r.far[b] ? room_[b] - side[b] : 0, b1 = b0 + side[b];
+                const Coord c0 = r.far[c] ? room_[c] - side[c] : 0, c1 = c0 + side[c];
                 for (const std::array<Coord, 4>& part : touching.parts) {
                     const Coord u = std::min(part[1], b1) - std::max(part[0], b0);
                     const Coord v = std::min(part[3], c1) - std::max(part[2], c0);
@@ -361,19 +396,23 @@ private:
     {
         const Cluster& cluster = clusters_[index];
         Cuboid body;
+        const Coords& side = cluster.side;
         for (std::size_t a = 0; a < 3; ++a) {
-            body.low[a] = r.far[a] ? r.free.high[a] - cluster.side[a] : r.free.low[a];
-            body.high[a] = body.low[a] + cluster.side[a];
+            body.low[a] = r.far[a] ? r.free.high[a] - side[a] : r.free.low[a];
+            body.high[a] = body.low[a] + side[a];
         }
         for (const Cluster::Content& part : cluster.content) {
             stand.left[part.goods] = static_cast<std::uint16_t>(stand.left[part.goods] - part.count);
         }
+        std::uint64_t used = 0;
+        for (const Cluster::Content& part : cluster.content) used |= 1ULL << (part.goods % 64U);
         stand.milligrams += cluster.milligrams;
         stand.laying.laid.push_back({index, body.low});
         stand.laying.volume += cluster.volume;
         stand.laying.pieces += cluster.pieces;
         stand.taken.push_back(body);
         cut(stand, body, cluster);
+        sift(stand, used);
     }
 
     // Takes `body` out of the residuals.
@@ -445,8 +484,7 @@ private:
     const std::vector<Cluster>& clusters_;
     Run& run_;
     const std::function<bool(const Laying&)>& better_;
-    std::vector<Ranked> order_;     // most promising first
-    std::vector<double> potential_; // the most a merit can be
+    std::vector<Ranked> order_; // most promising first
     std::array<std::vector<Coord>, 3> reach_;
     Coords near_{};
     std::int64_t all_pieces_ = 0;
