@@ -1,8 +1,10 @@
 // What happens to a parcel between plan and courier: locked, picked, packed, weighed, labelled.
+#include "core/book/documents.h"
 #include "core/book/ledger.h"
 #include "core/book/parcel_rows.h"
 #include "core/book/parcels.h"
 
+#include <algorithm>
 #include <fmt/format.h>
 #include <set>
 
@@ -94,22 +96,76 @@ Done not_there(Book& book, shop::ParcelId id, const shop::GoodCode& good, int mi
     });
 }
 
-Done bench_tick(Book& book, shop::ParcelId id, int steps_done)
+Done bench_tick(Book& book, shop::ParcelId id, int steps_done, bool scanned)
 {
-    return set(book, StepKind::bench_tick, id, before_courier, "steps_done = ?", steps_done);
+    constexpr int most_steps = 62; // as many as the bits hold
+    return in_step(book, StepKind::bench_tick, words_of(book, id), [&](Writer& writer) -> Allowed {
+        const auto parcel = parcel_in(book, id, before_courier);
+        if (!parcel) return tl::unexpected(parcel.error());
+        const auto bits = [&](int steps) {
+            return steps <= 0 ? std::int64_t{0} : (std::int64_t{1} << std::min(steps, most_steps)) - 1;
+        };
+        std::int64_t kept = parcel->scanned & bits(scanned ? steps_done - 1 : steps_done);
+        if (!scanned && steps_done > parcel->steps_done) kept &= bits(parcel->steps_done);
+        if (scanned && steps_done >= 1 && steps_done <= most_steps) kept |= std::int64_t{1} << (steps_done - 1);
+        writer.run("UPDATE parcel SET steps_done = ?, scanned = ? WHERE id = ?", steps_done, kept, id);
+        return {};
+    });
 }
 
 Done weigh(Book& book, shop::ParcelId id, shop::WeighingStage stage, Weight weight, bool overridden)
 {
-    if (weight <= Weight{}) return refuse(Why::not_positive);
+    return weigh(book, id, Reading{stage, weight, overridden});
+}
+
+Done weigh(Book& book, shop::ParcelId id, const Reading& reading)
+{
+    if (reading.weight <= Weight{}) return refuse(Why::not_positive);
     return in_step(book, StepKind::weigh, words_of(book, id), [&](Writer& writer) -> Allowed {
         const auto parcel = parcel_in(book, id, before_courier);
         if (!parcel) return tl::unexpected(parcel.error());
-        writer.words["grams"] = fmt::format("{}.{}", weight.units / 10, weight.units % 10);
-        writer.run("INSERT INTO weighing (parcel, stage, weight, overridden, at) VALUES (?, ?, ?, ?, ?)", id,
-                   name_of(stage), weight, overridden, writer.at());
+        writer.words["grams"] = fmt::format("{}.{}", reading.weight.units / 10, reading.weight.units % 10);
+        std::optional<std::int64_t> expected, spread;
+        if (reading.expected) {
+            expected = reading.expected->mean.units;
+            spread = reading.expected->spread.units;
+        }
+        std::optional<std::string> lesson;
+        if (reading.lesson && !reading.overridden) {
+            lesson = intake::to_document(*reading.lesson);
+            // A parcel teaches once: by its last weighing.
+            writer.run("UPDATE weighing SET lesson = NULL WHERE parcel = ? AND lesson IS NOT NULL", id);
+        }
+        writer.run("INSERT INTO weighing (parcel, stage, weight, overridden, at, expected, spread, lesson) VALUES "
+                   "(?, ?, ?, ?, ?, ?, ?, ?)",
+                   id, name_of(reading.stage), reading.weight, reading.overridden, writer.at(), expected, spread,
+                   lesson);
         return {};
     });
+}
+
+std::vector<weighing::Lesson> lessons(const Book& book, std::size_t most)
+{
+    std::vector<weighing::Lesson> found;
+    Query rows(book, "SELECT lesson FROM weighing WHERE lesson IS NOT NULL ORDER BY id DESC LIMIT ?", most);
+    while (rows.next()) found.push_back(read_document<weighing::Lesson>(rows.text(0)));
+    std::reverse(found.begin(), found.end());
+    return found;
+}
+
+std::vector<weighing::Weighed> weighed(const Book& book, shop::WeighingStage stage, std::size_t most)
+{
+    std::vector<weighing::Weighed> found;
+    Query rows(
+        book,
+        "SELECT expected, spread, weight FROM weighing WHERE stage = ? AND overridden = 0 AND expected IS NOT NULL "
+        "AND spread IS NOT NULL ORDER BY id DESC LIMIT ?",
+        name_of(stage), most);
+    while (rows.next()) {
+        found.push_back({{Weight{rows.integer(0)}, Weight{rows.integer(1)}}, Weight{rows.integer(2)}});
+    }
+    std::reverse(found.begin(), found.end());
+    return found;
 }
 
 Done mark_packed(Book& book, shop::ParcelId id)
@@ -155,6 +211,30 @@ Done set_tracking(Book& book, shop::ParcelId id, const std::string& tracking)
                {ParcelState::planned, ParcelState::picked, ParcelState::packed, ParcelState::labelled,
                 ParcelState::handed_over, ParcelState::came_back},
                "tracking = ?", tracking);
+}
+
+Done set_trackings(Book& book, const std::map<std::string, std::string>& tracking_by_number)
+{
+    const Words words{{"parcels", std::to_string(tracking_by_number.size())}};
+    return in_step(book, StepKind::track, words, [&](Writer& writer) -> Allowed {
+        for (const auto& [number, tracking] : tracking_by_number) {
+            if (!Query(book, "SELECT 1 FROM parcel WHERE number = ?", number).next()) {
+                return refuse(Why::unknown_parcel, number);
+            }
+            writer.run("UPDATE parcel SET tracking = ? WHERE number = ?", tracking, number);
+        }
+        return {};
+    });
+}
+
+std::optional<shop::ParcelId> parcel_by_tracking(const Book& book, std::string_view tracking)
+{
+    if (tracking.empty()) return std::nullopt;
+    Query rows(book, "SELECT id FROM parcel WHERE tracking = ? LIMIT 2", tracking);
+    if (!rows.next()) return std::nullopt;
+    const shop::ParcelId found{rows.integer(0)};
+    if (rows.next()) return std::nullopt;
+    return found;
 }
 
 Done mark_came_back(Book& book, shop::ParcelId id)

@@ -2,6 +2,7 @@
 
 #include "core/book/documents.h"
 #include "core/book/ledger.h"
+#include "core/book/parcels.h"
 #include "core/book/step_writer.h"
 
 namespace stow::book {
@@ -241,7 +242,23 @@ shop::Cupboard cupboard(const Book& book)
         all.wrappings.emplace(wrapping.code, std::move(wrapping));
     }
     all.rules = rules(book);
+    weighing::teach(all, lessons(book));
     return all;
+}
+
+shop::Dispatch dispatch(const Book& book)
+{
+    Query row(book, "SELECT document FROM house WHERE part = 'dispatch'");
+    if (!row.next()) return shop::first_dispatch();
+    return read_document<shop::Dispatch>(row.text(0));
+}
+
+Done put_dispatch(Book& book, const shop::Dispatch& settings)
+{
+    return in_step(book, StepKind::edit_house, {}, [&](Writer& writer) -> Allowed {
+        put_part(book, writer, "dispatch", intake::to_document(settings));
+        return {};
+    });
 }
 
 } // namespace stow::book

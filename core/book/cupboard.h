@@ -3,6 +3,7 @@
 
 #include "core/book/steps.h"
 #include "core/shop/cupboard.h"
+#include "core/shop/dispatch.h"
 
 namespace stow::book {
 
@@ -24,6 +25,11 @@ Done put_house(Book& book, const shop::House& house);
 Done remove_good(Book& book, const shop::GoodCode& code);
 Done remove_supply(Book& book, const shop::SupplyCode& code);
 Done remove_wrapping(Book& book, const shop::WrappingCode& code);
+
+// How parcels leave: customs rules, files to carriers and shops, texts, stamps. What `first_dispatch` says until
+// changed.
+shop::Dispatch dispatch(const Book& book);
+Done put_dispatch(Book& book, const shop::Dispatch& settings);
 
 shop::House house(const Book& book);
 // All of it, with what is on hand by the ledger (reservations: ledger.h).

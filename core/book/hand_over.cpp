@@ -39,7 +39,7 @@ std::vector<HandOverList> read_lists(const Book& book, const std::string& condit
 
 } // namespace
 
-Done buy_postage(Book& book, const PostageBought& bought, bool again)
+Done buy_postage(Book& book, const PostageBought& bought, bool again, const std::map<shop::SupplyCode, int>& stamps)
 {
     const auto buy = [&](Writer& writer) -> Allowed {
         const auto parcel = parcel_in(book, bought.parcel,
@@ -52,10 +52,18 @@ Done buy_postage(Book& book, const PostageBought& bought, bool again)
         writer.run(
             "INSERT INTO postage (parcel, carrier, service, amount, currency, number, at) VALUES (?, ?, ?, ?, ?, ?, ?)",
             bought.parcel, bought.carrier, bought.service, std::optional(bought.amount), bought.number, writer.at());
+        for (const auto& [stamp, count] : stamps) {
+            if (count <= 0) return refuse(Why::not_positive, stamp.text);
+            if (!Query(book, "SELECT 1 FROM supply WHERE code = ?", stamp).next()) {
+                return refuse(Why::unknown_supply, stamp.text);
+            }
+            writer.move(Ledger::supplies, stamp.text, MovementKind::used, -shop::pieces(count), bought.parcel);
+        }
         // Paid for: the plan is kept from now on.
         writer.run("UPDATE parcel SET carrier = ?2, service = ?3, postage = ?4, postage_currency = ?5, locked = 1 "
                    "WHERE id = ?1",
                    bought.parcel, bought.carrier, bought.service, std::optional(bought.amount));
+        writer.words["amount"] = to_text(bought.amount);
         return {};
     };
     return in_step(book, StepKind::buy_postage, words_of(book, bought.parcel), buy);

@@ -21,10 +21,14 @@ std::vector<shop::Piece> read_pieces(const Book& book, shop::ParcelId id)
 std::vector<shop::Weighing> read_weighings(const Book& book, shop::ParcelId id)
 {
     std::vector<shop::Weighing> weighings;
-    Query rows(book, "SELECT stage, weight, overridden, at FROM weighing WHERE parcel = ? ORDER BY id", id);
+    Query rows(book,
+               "SELECT stage, weight, overridden, at, expected, spread FROM weighing WHERE parcel = ? ORDER BY id", id);
     while (rows.next()) {
         weighings.push_back({shop::weighing_stage(rows.text(0)).value_or(shop::WeighingStage::closed),
-                             Weight{rows.integer(1)}, rows.truth(2), rows.instant(3)});
+                             Weight{rows.integer(1)}, rows.truth(2), rows.instant(3), std::nullopt});
+        if (const auto expected = rows.maybe_integer(4)) {
+            weighings.back().expected = {Weight{*expected}, Weight{rows.maybe_integer(5).value_or(0)}};
+        }
     }
     return weighings;
 }
@@ -47,7 +51,7 @@ std::vector<shop::Parcel> read_parcels(const Book& book, const std::string& cond
 {
     std::vector<shop::Parcel> found;
     Query row(book, "SELECT id, number, state, locked, order_version, tray, steps_done, carrier, service, postage, "
-                    "postage_currency, tracking, list FROM parcel WHERE " +
+                    "postage_currency, tracking, list, scanned FROM parcel WHERE " +
                         condition + " ORDER BY substr(number, 1, 4), CAST(substr(number, 6) AS INTEGER), id");
     while (row.next()) {
         shop::Parcel parcel;
@@ -65,6 +69,7 @@ std::vector<shop::Parcel> read_parcels(const Book& book, const std::string& cond
         parcel.postage = row.maybe_money(9);
         parcel.tracking = row.text(11);
         if (const auto list = row.maybe_integer(12)) parcel.handed_over_on = shop::ListId{*list};
+        parcel.scanned = row.integer(13);
         found.push_back(std::move(parcel));
     }
     return found;

@@ -128,7 +128,7 @@ Done replan(Book& book, shop::ParcelId id, const planning::ParcelPlan& plan)
         const Chosen service = chosen(plan);
         writer.run(
             "UPDATE parcel SET order_version = ?2, carrier = ?3, service = ?4, postage = ?5, postage_currency = ?6, "
-            "steps_done = 0 WHERE id = ?1",
+            "steps_done = 0, scanned = 0 WHERE id = ?1",
             id, *version, service.carrier, service.service, service.postage);
         writer.run("UPDATE parcel_plan SET document = ? WHERE id = ?", intake::plan_to_json(plan), id);
         if (parcel->pieces != plan.pieces) {

@@ -3,6 +3,9 @@
 
 #include "core/book/steps.h"
 #include "core/planning/plan.h"
+#include "core/shop/dispatch.h"
+#include "core/weighing/drift.h"
+#include "core/weighing/lessons.h"
 
 namespace stow::book {
 
@@ -52,14 +55,32 @@ Done mark_picked(Book& book, shop::ParcelId id);
 // Picked, but not there or broken: `missing` pieces leave the stock, the orders are set aside, the parcel is dropped.
 Done not_there(Book& book, shop::ParcelId id, const shop::GoodCode& good, int missing, const std::string& reason);
 
-Done bench_tick(Book& book, shop::ParcelId id, int steps_done);
+// `scanned`: the step just done (steps_done - 1) was done by scanning its goods; going back unsays it.
+Done bench_tick(Book& book, shop::ParcelId id, int steps_done, bool scanned = false);
 Done weigh(Book& book, shop::ParcelId id, shop::WeighingStage stage, Weight weight, bool overridden = false);
+struct Reading {
+    shop::WeighingStage stage = shop::WeighingStage::closed;
+    Weight weight;
+    bool overridden = false;
+    std::optional<shop::WeightEstimate> expected{}; // before the scale spoke: the record of estimate against scale
+    std::optional<weighing::Lesson> lesson{};       // kept only where not overridden
+};
+Done weigh(Book& book, shop::ParcelId id, const Reading& reading);
+// What the newest weighings teach, oldest first. A weighing that was undone is not among them.
+std::vector<weighing::Lesson> lessons(const Book& book, std::size_t most = weighing::lessons_kept);
+// The newest weighings with their estimates, oldest first; overridden ones are left out.
+std::vector<weighing::Weighed> weighed(const Book& book, shop::WeighingStage stage, std::size_t most = 200);
 // Supplies of the plan are used up, goods (of a set: its parts) leave the stock.
 Done mark_packed(Book& book, shop::ParcelId id);
 Done choose_service(Book& book, shop::ParcelId id, const std::string& carrier, const std::string& service,
                     std::optional<Money> postage);
 Done mark_labelled(Book& book, shop::ParcelId id);
 Done set_tracking(Book& book, shop::ParcelId id, const std::string& tracking);
+// Many numbers from a file or pasted, by parcel number, as one step. Refused, changing nothing, when a parcel is
+// unknown.
+Done set_trackings(Book& book, const std::map<std::string, std::string>& tracking_by_number);
+// The parcel that holds this tracking number; nothing: none, or several.
+std::optional<shop::ParcelId> parcel_by_tracking(const Book& book, std::string_view tracking);
 Done mark_came_back(Book& book, shop::ParcelId id);
 Done return_goods(Book& book,
                   shop::ParcelId id); // of a parcel that came back: its goods are whole and on the shelf again
@@ -73,8 +94,9 @@ struct PostageBought {
     Instant at;
     bool refunded = false;
 };
-// Refused with already_bought when postage stands for this parcel, unless `again`.
-Done buy_postage(Book& book, const PostageBought& bought, bool again = false);
+// Refused with already_bought when postage stands for this parcel, unless `again`. `stamps` leave the stock.
+Done buy_postage(Book& book, const PostageBought& bought, bool again = false,
+                 const std::map<shop::SupplyCode, int>& stamps = {});
 Done refund_postage(Book& book, std::int64_t id);
 std::vector<PostageBought> postage_bought(const Book& book, shop::ParcelId id);
 

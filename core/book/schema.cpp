@@ -216,11 +216,20 @@ CREATE TABLE solved (
 ) STRICT, WITHOUT ROWID;
 )sql";
 
+// What the scale was expected to say, what its reading teaches, and which goods were scanned at the bench.
+constexpr auto weighings_teach = R"sql(
+ALTER TABLE weighing ADD COLUMN expected INTEGER; -- 0.1 g; null: not asked
+ALTER TABLE weighing ADD COLUMN spread INTEGER;
+ALTER TABLE weighing ADD COLUMN lesson TEXT CHECK (lesson IS NULL OR json_valid(lesson)); -- null: teaches nothing
+CREATE INDEX weighing_lesson ON weighing (id) WHERE lesson IS NOT NULL;
+ALTER TABLE parcel ADD COLUMN scanned INTEGER NOT NULL DEFAULT 0;
+)sql";
+
 } // namespace
 
 const std::vector<Migration>& migrations()
 {
-    static const std::vector<Migration> all{{1, first_tables}};
+    static const std::vector<Migration> all{{1, first_tables}, {2, weighings_teach}};
     return all;
 }
 

@@ -268,6 +268,94 @@ void members(Is<shop::Piece> auto& value, auto&& visit)
     visit("count", count);
 }
 
+void members(Is<shop::SpecialPlace> auto& value, auto&& visit)
+{
+    auto& [country, postcode_from, postcode_to, name, in_customs_area, in_tax_area] = value;
+    visit("country", country);
+    visit("postcode_from", postcode_from);
+    visit("postcode_to", postcode_to);
+    visit("name", name);
+    visit("in_customs_area", in_customs_area);
+    visit("in_tax_area", in_tax_area);
+}
+
+void members(Is<shop::CustomsRules> auto& value, auto&& visit)
+{
+    auto& [places, cn22_up_to, limit_included, cn22_most] = value;
+    visit("places", places);
+    visit("cn22_up_to", cn22_up_to);
+    visit("limit_included", limit_included);
+    visit("cn22_most", cn22_most);
+}
+
+void members(Is<shop::TaxNumbers> auto& value, auto&& visit)
+{
+    auto& [vat, eori, import_scheme] = value;
+    visit("vat", vat);
+    visit("eori", eori);
+    visit("import_scheme", import_scheme);
+}
+
+void members(Is<shop::FileColumn> auto& value, auto&& visit)
+{
+    auto& [heading, field, words] = value;
+    visit("heading", heading);
+    visit("field", field);
+    visit("words", words);
+}
+
+void members(Is<shop::OutFile> auto& value, auto&& visit)
+{
+    auto& [to, columns, delimiter, decimal_mark] = value;
+    visit("to", to);
+    visit("columns", columns);
+    visit("delimiter", delimiter);
+    visit("decimal_mark", decimal_mark);
+}
+
+void members(Is<shop::DispatchText> auto& value, auto&& visit)
+{
+    auto& [language, text] = value;
+    visit("language", language);
+    visit("text", text);
+}
+
+void members(Is<shop::Stamp> auto& value, auto&& visit)
+{
+    auto& [supply, face] = value;
+    visit("supply", supply);
+    visit("face", face);
+}
+
+void members(Is<shop::Dispatch> auto& value, auto&& visit)
+{
+    auto& [customs, tax_numbers, send_files, shop_files, texts, stamps] = value;
+    visit("customs", customs);
+    visit("tax_numbers", tax_numbers);
+    visit("send_files", send_files);
+    visit("shop_files", shop_files);
+    visit("texts", texts);
+    visit("stamps", stamps);
+}
+
+void members(Is<weighing::Lesson::Taught> auto& value, auto&& visit)
+{
+    auto& [code, supply, count, thousandths, entered] = value;
+    visit("code", code);
+    visit("supply", supply);
+    visit("count", count);
+    visit("thousandths", thousandths);
+    visit("entered", entered);
+}
+
+void members(Is<weighing::Lesson> auto& value, auto&& visit)
+{
+    auto& [things, rest, reading] = value;
+    visit("things", things);
+    visit("rest", rest);
+    visit("reading", reading);
+}
+
 // Fitting -------------------------------------------------------------------------------------------------------------
 
 void members(Is<fitting::Item> auto& value, auto&& visit)
@@ -347,7 +435,8 @@ void members(Is<fitting::Answer> auto& value, auto&& visit)
 void members(Is<postage::Format> auto& value, auto&& visit)
 {
     auto& [name, most_length, most_width, most_height, least_length, least_width, least_height, most_sum, most_girth,
-           roll_most_length, roll_most_sum, roll_least_length, roll_least_sum, tolerance, least_ratio, most_ratio] = value;
+           roll_most_length, roll_most_sum, roll_least_length, roll_least_sum, tolerance, least_ratio, most_ratio] =
+        value;
     visit("name", name);
     visit("most_length", most_length);
     visit("most_width", most_width);
@@ -422,7 +511,7 @@ void members(Is<postage::CutOff> auto& value, auto&& visit)
 void members(Is<postage::Service> auto& value, auto&& visit)
 {
     auto& [code, name, tracked, cover, days_least, days_most, cut_off, weekdays, volumetric_divisor,
-           volumetric_rounding, not_sent, volumetric_above, tax_permille, cut_offs, sides_to, sides_up,
+           volumetric_rounding, not_sent, volumetric_above, tax_permille, cut_offs, sides_to, sides_up, parcel_post,
            roll_permille] = value;
     visit("code", code);
     visit("name", name);
@@ -440,6 +529,7 @@ void members(Is<postage::Service> auto& value, auto&& visit)
     visit("cut_offs", cut_offs);
     visit("sides_to", sides_to);
     visit("sides_up", sides_up);
+    visit("parcel_post", parcel_post);
     visit("roll_permille", roll_permille);
 }
 

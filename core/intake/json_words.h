@@ -4,6 +4,8 @@
 
 #include "core/planning/plan.h"
 #include "core/shop/cupboard.h"
+#include "core/shop/dispatch.h"
+#include "core/weighing/lessons.h"
 
 namespace stow::intake {
 

@@ -22,7 +22,7 @@ constexpr std::array<std::string_view, 9> records{"sheet",  "service", "zone",  
                                                   "beyond", "volume",  "surcharge", "holiday"};
 constexpr std::string_view record_words = "sheet, service, zone, format, step, beyond, volume, surcharge, holiday";
 constexpr std::string_view service_words =
-    "tracked, cover, days, cut-off, collected, divisor, rounding, above, sides, rolls count, not sent";
+    "tracked, parcel post, cover, days, cut-off, collected, divisor, rounding, above, sides, rolls count, not sent";
 constexpr std::string_view format_words =
     "length, width, height, sum, girth, ratio, roll length, roll sum, each with from or to; tolerance";
 constexpr std::string_view surcharge_words =
@@ -168,6 +168,7 @@ private:
     bool service_detail(std::string_view phrase, Service& s) const
     {
         if (phrase == "tracked") return s.tracked = true;
+        if (phrase == "parcel post") return s.parcel_post = true;
         if (const auto text = after(phrase, "cover")) {
             const auto minor = number_of(*text, sheet_.currency.places(), mark_);
             if (minor) s.cover = Money{*minor, sheet_.currency};

@@ -65,6 +65,7 @@ std::string service_row(const Service& s)
     c.name = s.name;
     if (s.tax_permille) c.percent = percent_text(*s.tax_permille);
     if (s.tracked) c.detail("tracked");
+    if (s.parcel_post) c.detail("parcel post");
     if (s.cover) c.detail("cover " + price_text(*s.cover));
     c.detail("days " + std::to_string(s.days_least) + " to " + std::to_string(s.days_most));
     if (s.cut_off) c.detail("cut-off " + to_text(*s.cut_off));

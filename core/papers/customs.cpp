@@ -153,7 +153,7 @@ CustomsData customs_data(const shop::Parcel& parcel, const std::vector<shop::Hel
                 return;
             }
             line.description = good->customs_words;
-            line.weight = good->weight.mean * count;
+            line.weight = cupboard.weight_of(*good).one.mean * count;
             line.tariff_number = good->hs_code;
             line.origin = good->origin;
             data.lines.push_back(std::move(line));
@@ -180,6 +180,30 @@ CustomsData customs_data(const shop::Parcel& parcel, const std::vector<shop::Hel
     return data;
 }
 
+std::vector<CustomsFault> faults(const CustomsData& data)
+{
+    std::vector<CustomsFault> found;
+    Weight net;
+    std::optional<Money> first;
+    bool mixed = false;
+    for (const CustomsData::Line& line : data.lines) {
+        const auto lacks = [&](CustomsLack lack) { found.push_back({lack, line.description}); };
+        if (line.description.empty())
+            lacks(CustomsLack::description);
+        else if (shop::vague_words(line.description))
+            lacks(CustomsLack::vague);
+        if (!shop::hs_code_ok(line.tariff_number)) lacks(CustomsLack::tariff_number);
+        if (line.origin.empty()) lacks(CustomsLack::origin);
+        if (!line.value) lacks(CustomsLack::value);
+        if (line.value && first && first->currency != line.value->currency) mixed = true;
+        if (line.value && !first) first = line.value;
+        net += line.weight;
+    }
+    if (mixed) found.push_back({CustomsLack::two_currencies, {}});
+    if (data.gross && net > *data.gross) found.push_back({CustomsLack::heavier_than_parcel, {}});
+    return found;
+}
+
 Document lay_out(const CustomsData& data, Format format, const Words& words, const TextMeasure& measure)
 {
     const std::string title(words(Word::customs_data));
@@ -203,7 +227,15 @@ Document lay_out(const CustomsData& data, Format format, const Words& words, con
     const std::string category =
         std::string(words(Word::category)) + ": " + std::string(category_of(words, data.category));
     s.line(s.left(), s.y(), category, type::strong);
-    s.down(s.line_height(type::strong) + from_mm(5));
+    if (data.form != shop::CustomsForm::none) {
+        s.line(s.right(), s.y(), data.form == shop::CustomsForm::cn22 ? "CN 22" : "CN 23", type::strong, Align::end);
+    }
+    s.down(s.line_height(type::strong) + from_mm(2));
+    for (const auto& [name, number] : data.numbers) {
+        s.line(s.left(), s.y(), name + ": " + number, type::body);
+        s.down(s.line_height(type::body));
+    }
+    s.down(from_mm(3));
     column_heads(s);
     in_table = true;
     for (const CustomsData::Line& line : data.lines) entry(s, line);

@@ -5,6 +5,7 @@
 #include "core/papers/text.h"
 #include "core/papers/words.h"
 #include "core/shop/cupboard.h"
+#include "core/shop/customs.h"
 #include "core/shop/orders.h"
 #include "core/shop/parcels.h"
 
@@ -27,7 +28,10 @@ struct CustomsData {
         std::string tariff_number, origin;
     };
     std::vector<Line> lines;
-    std::optional<Weight> gross; // with packaging
+    std::optional<Weight> gross;                              // with packaging
+    shop::CustomsForm form = shop::CustomsForm::cn23;         // whose data this is; none: not said
+    std::vector<std::pair<std::string, std::string>> numbers; // asked of the sender, by what they are called
+    bool gift_shown = false;                                  // the value on the outside lets a gift out
     Date date;
     bool reprint = false;
 };
@@ -36,6 +40,15 @@ struct CustomsData {
 // words of their own, else by their parts, the set's price shared out by weight.
 CustomsData customs_data(const shop::Parcel& parcel, const std::vector<shop::HeldOrder>& orders,
                          const shop::Cupboard& cupboard, std::optional<Weight> gross, Date date);
+
+enum class CustomsLack { description, vague, tariff_number, origin, value, two_currencies, heavier_than_parcel };
+struct CustomsFault {
+    CustomsLack lack;
+    std::string what; // the description or good it stands for
+};
+// What would stop the parcel at the border: by line, then for the whole (the lines together weigh more than the parcel,
+// or are valued in two currencies).
+std::vector<CustomsFault> faults(const CustomsData& data);
 
 Document lay_out(const CustomsData& data, Format format, const Words& words, const TextMeasure& measure);
 

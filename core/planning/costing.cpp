@@ -138,7 +138,7 @@ void cost(ParcelPlan& plan, const Costing& with, const shop::Supply& outer, Leng
     plan.uses = uses.list();
     plan.packaging = cost_of(plan.uses, with.cupboard);
 
-    weigh(plan, with.cupboard, outer);
+    weigh(plan, with.cupboard);
     plan.holds = holds(with.contents);
     const postage::ParcelFacts facts{.closed = plan.closed,
                                      .roll = form.kind == OuterKind::tube,

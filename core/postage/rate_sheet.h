@@ -80,6 +80,7 @@ struct Service {
     std::vector<CutOff> cut_offs;                   // on these weekdays instead of `cut_off`
     Length sides_to;                                // sides are rounded to whole ones of this for volumes; zero: not
     bool sides_up = true;                           // up; else to the nearest, halves up
+    bool parcel_post = false;                       // goes as a parcel, not as letter post: always a CN 23 abroad
     std::int64_t roll_permille = 1000;              // a roll counts as so much of its block: 785 is its cylinder (π/4)
     friend bool operator==(const Service&, const Service&) = default;
 };

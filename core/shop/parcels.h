@@ -5,6 +5,7 @@
 #include "core/measure/money.h"
 #include "core/measure/quantity.h"
 #include "core/shop/codes.h"
+#include "core/shop/goods.h"
 
 #include <optional>
 #include <string>
@@ -34,6 +35,7 @@ struct Weighing {
     Weight weight;
     bool overridden = false; // she said it is right although it did not look so
     Instant at;
+    std::optional<WeightEstimate> expected{}; // before the scale spoke
 };
 
 struct Parcel {
@@ -41,10 +43,11 @@ struct Parcel {
     std::string number; // "2611-017": year, month, running number
     ParcelState state = ParcelState::planned;
     std::vector<Piece> pieces;
-    bool locked = false;   // the plan is kept: locked by hand, bench card printed, or picked
-    int order_version = 1; // sum of its orders' versions when planned; a later one stops it at its next scan
-    std::string tray;      // A, B, C... in a round of picking
-    int steps_done = 0;    // at the bench
+    bool locked = false;      // the plan is kept: locked by hand, bench card printed, or picked
+    int order_version = 1;    // sum of its orders' versions when planned; a later one stops it at its next scan
+    std::string tray;         // A, B, C... in a round of picking
+    int steps_done = 0;       // at the bench
+    std::int64_t scanned = 0; // bit n: the goods of step n were scanned, not only ticked
     std::vector<Weighing> weighings;
     std::string carrier, service;
     std::optional<Money> postage;

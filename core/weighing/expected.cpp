@@ -31,7 +31,8 @@ Expected expected_weight(const std::vector<Share>& shares, const Circumstances& 
         variance += squared(share.batch_permille * in_grams(all) / 1000);
     }
     variance += squared(circumstances.humidity_permille * in_grams(board) / 1000);
-    return {mean, Weight{std::llround(std::sqrt(variance) * 10)}};
+    const double wider = circumstances.spread_permille / 1000.0;
+    return {mean, Weight{std::llround(std::sqrt(variance) * wider * 10)}};
 }
 
 double probability_above(const Expected& expected, Weight edge)

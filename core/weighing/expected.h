@@ -19,6 +19,7 @@ struct Share {
 struct Circumstances {
     int humidity_permille = 20; // standard deviation of all board and paper together, in permille of its weight
     Weight scale_step = grams(1);
+    int spread_permille = 1000; // all spreads are wider by this than the parts say: drift.h finds it from the record
 };
 
 using Expected = shop::WeightEstimate;

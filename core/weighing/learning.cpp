@@ -42,20 +42,21 @@ std::vector<Belief> learn(const std::vector<Learner>& goods, const Expected& res
     double off = in_grams(reading - rest.mean);
     double variance = squared(in_grams(rest.spread));
     for (const Learner& g : goods) {
-        off -= g.count * g.belief.mean_g;
-        variance += squared(g.count * g.belief.doubt_g) + g.count * squared(g.belief.spread_g);
+        off -= g.count * g.amount * g.belief.mean_g;
+        variance += squared(g.count * g.amount * g.belief.doubt_g) + g.count * squared(g.amount * g.belief.spread_g);
     }
     std::vector<Belief> beliefs;
     for (const Learner& g : goods) {
         Belief b = g.belief;
-        if (g.count > 0 && variance > 0) {
-            const double gain = g.count * squared(b.doubt_g) / variance;
+        if (g.count > 0 && g.amount > 0 && variance > 0) {
+            const double units = g.count * g.amount;
+            const double gain = units * squared(b.doubt_g) / variance;
             b.mean_g += gain * off;
-            b.doubt_g = std::sqrt(std::max(0.0, squared(b.doubt_g) * (1 - gain * g.count)));
+            b.doubt_g = std::sqrt(std::max(0.0, squared(b.doubt_g) * (1 - gain * units)));
 
             // The pieces' own deviation, given the reading: expected value and remaining variance of their sum.
-            const double own = g.count * squared(b.spread_g);
-            const double square = squared(own / variance * off) + own - squared(own) / variance;
+            const double own = g.count * squared(g.amount * b.spread_g);
+            const double square = (squared(own / variance * off) + own - squared(own) / variance) / squared(g.amount);
             const double known = std::min(spread_worth + g.belief.seen, spread_memory);
             // n pieces, each with an n-th of the square.
             const double spread_squared = (known * squared(b.spread_g) + square) / (known + g.count);

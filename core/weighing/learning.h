@@ -31,6 +31,7 @@ shop::WeightEstimate as_estimate(const Belief& belief);
 struct Learner { // some pieces of a good in the parcel weighed
     Belief belief;
     int count = 1;
+    double amount = 1; // of one each: 1.4 litres of filler are one of 1.4
 };
 
 // `rest`: all else in the parcel and the scale's own step. Beliefs after the reading, in the same order.

@@ -206,6 +206,8 @@ Format any_format(std::size_t number)
     f.most_sum = maybe<Length>(any_length);
     f.most_girth = maybe<Length>(any_length);
     f.tolerance = tenth_mm(pick(0, 30));
+    f.least_ratio = maybe<std::int64_t>([] { return pick(1, 2000); });
+    f.most_ratio = maybe<std::int64_t>([] { return pick(2000, 4000); });
     return f;
 }
 
@@ -242,6 +244,11 @@ RateSheet any_sheet()
         s.volumetric_above = maybe<Volume>([] { return Volume{pick(1, 100'000'000'000)}; });
         s.tax_permille = maybe<std::int64_t>([] { return pick(0, 300); });
         if (coin()) s.not_sent = {"liquid", "glass"};
+        if (coin()) s.cut_offs = {{6, TimeOfDay(pick(0, 1439))}};
+        if (coin()) s.sides_to = any_length();
+        s.sides_up = s.sides_to == Length{} || coin();
+        s.parcel_post = coin();
+        s.roll_permille = pick(1, 1000);
         sheet.services.push_back(s);
         sheet.zones.push_back({any_name("zone", n), {{"DK", "", ""}, {"DE", "20", "29"}, {"SE", "621", "621"}}});
         sheet.formats.push_back(any_format(n));
@@ -258,12 +265,22 @@ RateSheet any_sheet()
         s.name = any_name("surcharge", n);
         if (coin()) s.service = service();
         if (coin()) s.zone = zone();
-        s.kind = *rc::gen::element(Surcharge::Kind::percent, Surcharge::Kind::fixed, Surcharge::Kind::per_kg);
+        if (coin()) s.format = format();
+        s.kind = *rc::gen::element(Surcharge::Kind::percent, Surcharge::Kind::fixed, Surcharge::Kind::per_kg,
+                                   Surcharge::Kind::percent_of_value);
         s.amount.currency = sheet.currency;
-        if (s.kind == Surcharge::Kind::percent)
-            s.permille = pick(0, 500);
+        const std::int64_t sign = coin() ? -1 : 1; // a discount
+        if (s.kind == Surcharge::Kind::percent || s.kind == Surcharge::Kind::percent_of_value)
+            s.permille = sign * pick(0, 500);
         else
-            s.amount = price();
+            s.amount = price() * sign;
+        if (s.kind == Surcharge::Kind::percent && coin()) s.also_of = {"fuel", "toll 2"};
+        s.wider_than = maybe<Length>(any_length);
+        s.girth_over = maybe<Length>(any_length);
+        s.larger_than = maybe<Volume>([] { return Volume{pick(1, 100'000'000'000)}; });
+        s.value_above = maybe<Money>([&] { return price(); });
+        s.only_unboxed = coin();
+        if (coin()) s.places = {{"DK", "37", "37"}, {"SE", "620", "629"}, {"NO", "", ""}};
         s.longer_than = maybe<Length>(any_length);
         s.heavier_than = maybe<Weight>(weight);
         s.only_rolls = coin();
@@ -271,6 +288,10 @@ RateSheet any_sheet()
         s.until = any_date();
         sheet.surcharges.push_back(s);
     }
+    for (std::size_t n = count(3); n > 0; --n) {
+        sheet.volume_steps.push_back({service(), zone(), format(), Volume{pick(1, 100'000'000'000)}, price(), weight()});
+    }
+    if (const auto day = any_date()) sheet.holidays = {*day, *day + std::chrono::days(1)};
     return sheet;
 }
 

@@ -260,6 +260,15 @@ TEST(CustomsDataOf, SharesASetsPriceByWeightWithNothingLost)
     EXPECT_EQ(data.to.back(), "NORWAY");
     EXPECT_EQ(data.from.back(), "GERMANY");
 
+    const std::vector<CustomsFault> lacking = faults(data); // of the wax, all but its weight and value
+    ASSERT_EQ(lacking.size(), 3U);
+    EXPECT_EQ(lacking[0].lack, CustomsLack::description);
+    EXPECT_EQ(lacking[1].lack, CustomsLack::tariff_number);
+    EXPECT_EQ(lacking[2].lack, CustomsLack::origin);
+    CustomsData heavy = data;
+    heavy.gross = grams(432);
+    EXPECT_EQ(faults(heavy).back().lack, CustomsLack::heavier_than_parcel);
+
     c.goods[{"SET"}].customs_words = "writing set";
     const CustomsData whole =
         customs_data(parcel("2611-001", "A", {{{1}, 0, {"SET"}, 1}}), orders, c, grams(600), samples::day);
