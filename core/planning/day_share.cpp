@@ -26,12 +26,15 @@ public:
     DayShare share()
     {
         Sharing sharing = written_down();
-        Shared shared = share_out(sharing, bench_.run);
+        Ways plain = one_by_one(sharing);
+        Shared shared = share_out(sharing, bench_.run, &plain);
         // Who touches what is scarce must be known with every way it can be packed, or the choice would not be whole.
         while (look_at_every_way(shared.scarce)) {
             sharing = written_down();
-            shared = share_out(sharing, bench_.run);
+            plain = one_by_one(sharing);
+            shared = share_out(sharing, bench_.run, &plain);
         }
+        if (!shared.proven) shared = share_out(sharing, bench_.run);
         DayShare day;
         if (std::find(shared.scarce.begin(), shared.scarce.end(), true) != shared.scarce.end()) {
             tell(sharing, shared, day);
@@ -257,12 +260,12 @@ private:
         told.proven = shared.proven;
         told.gap_permille = shared.gap_permille;
         for (const std::size_t way : shared.ways) told.moved += way != 0 ? 1 : 0;
+        count_missed(sharing, shared, day.missed);
         std::vector<std::pair<Merit, ScarceSupply>> worth;
-        for (std::size_t l = 0; l < limits_.size(); ++l) {
-            if (!shared.scarce[l]) continue;
+        for (const std::size_t l : most_wanted(shared, day.missed)) {
             Sharing more = sharing;
             more.limits[l].left = unlimited;
-            const Shared then = share_out(more, bench_.run);
+            const Shared then = share_out(more, bench_.run, &shared.ways);
             std::int64_t needed = 0;
             for (std::size_t o = 0; o < then.ways.size(); ++o) {
                 for (const Need& need : sharing.orders[o][then.ways[o]].needs) {
@@ -280,7 +283,23 @@ private:
         }
         std::stable_sort(worth.begin(), worth.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
         for (auto& [merit, scarce] : worth) told.scarce.push_back(std::move(scarce));
-        count_missed(sharing, shared, day.missed);
+    }
+
+    // Scarce limits, those first of which most orders' own best go without; at most a handful.
+    std::vector<std::size_t> most_wanted(const Shared& shared, const std::map<shop::SupplyCode, int>& missed) const
+    {
+        constexpr std::size_t handful = 4;
+        std::vector<std::pair<int, std::size_t>> wanted;
+        for (std::size_t l = 0; l < limits_.size(); ++l) {
+            if (!shared.scarce[l]) continue;
+            const auto found = missed.find(limits_[l]);
+            wanted.emplace_back(found == missed.end() ? 0 : -found->second, l);
+        }
+        std::sort(wanted.begin(), wanted.end());
+        wanted.resize(std::min(wanted.size(), handful));
+        std::vector<std::size_t> limits;
+        for (const auto& [count, l] : wanted) limits.push_back(l);
+        return limits;
     }
 
     // Firm things that an order's own best needs and its share does not have.

@@ -1,6 +1,7 @@
 #include "core/planning/sharing.h"
 
 #include "core/planning/assignment.h"
+#include "core/planning/sharing_price.h"
 #include "core/planning/sharing_program.h"
 
 #include <algorithm>
@@ -78,6 +79,33 @@ Sharing part_of(const Sharing& sharing, const std::vector<std::size_t>& orders, 
     return part;
 }
 
+constexpr std::size_t few_ways = 120; // up to here an integer program is done in no time
+
+// Assignments looked at, so that a day of any size takes about as long.
+int most_assignments(std::size_t orders, bool thorough)
+{
+    const int all = std::clamp(static_cast<int>(3'000 / std::max<std::size_t>(orders, 1)), 8, 400);
+    return thorough ? all : 2;
+}
+
+Shared share_part(const Sharing& part, const Ways& start, bool thorough, Run& run)
+{
+    const int most = most_assignments(part.orders.size(), thorough);
+    if (auto assigned = assign_all(part, start, most)) {
+        Shared shared;
+        shared.ways = std::move(assigned->ways);
+        shared.proven = assigned->proven;
+        shared.gap_permille = assigned->gap_permille;
+        return shared;
+    }
+    std::size_t ways = 0;
+    for (const auto& order : part.orders) ways += order.size();
+    if (ways > few_ways) {
+        if (auto priced = share_by_price(part, start, std::max(most / 20, 1), run)) return *std::move(priced);
+    }
+    return share_by_program(part, run);
+}
+
 } // namespace
 
 Merit merit_of(const Sharing& sharing, const Ways& ways)
@@ -127,33 +155,42 @@ Ways one_by_one(const Sharing& sharing)
     return ways;
 }
 
-Shared share_out(const Sharing& sharing, Run& run)
+Shared share_out(const Sharing& sharing, Run& run, const Ways* start)
 {
+    const Ways plain = one_by_one(sharing);
     Shared best;
     best.ways.assign(sharing.orders.size(), 0);
     std::vector<bool> active(sharing.limits.size(), false);
-    while (add_exceeded(sharing, best.ways, active)) {
+    const auto solve = [&](bool thorough) {
         best.proven = true;
-        best.gap_permille.reset();
+        best.gap_permille = 0;
+        Ways from = start != nullptr ? *start : plain;
         std::fill(best.ways.begin(), best.ways.end(), std::size_t{0});
         for (const auto& orders : parts_of(sharing, active)) {
-            const Sharing part = part_of(sharing, orders, active);
-            Shared solved;
-            if (auto ways = assign(part))
-                solved.ways = *std::move(ways);
-            else
-                solved = share_by_program(part, run);
+            Ways own;
+            for (const std::size_t o : orders) own.push_back(from[o]);
+            const Shared solved = share_part(part_of(sharing, orders, active), own, thorough, run);
             for (std::size_t i = 0; i < orders.size(); ++i) best.ways[orders[i]] = solved.ways[i];
             if (solved.proven) continue;
             best.proven = false;
-            best.gap_permille = std::max(best.gap_permille.value_or(0), solved.gap_permille.value_or(0));
+            if (best.gap_permille && solved.gap_permille)
+                best.gap_permille = std::max(*best.gap_permille, *solved.gap_permille);
+            else
+                best.gap_permille.reset();
         }
+        if (best.proven) best.gap_permille.reset();
+    };
+    // Quickly until it is known what is scarce, then with all the pains.
+    while (add_exceeded(sharing, best.ways, active)) {
+        do {
+            solve(false);
+        } while (add_exceeded(sharing, best.ways, active));
+        if (!best.proven && start == nullptr) solve(true);
     }
     best.merit = merit_of(sharing, best.ways);
     // Only a search that was stopped can have missed what the baseline found.
-    Ways plain = one_by_one(sharing);
     if (const Merit merit = merit_of(sharing, plain); !keeps_limits(sharing, best.ways) || merit < best.merit) {
-        best.ways = std::move(plain);
+        best.ways = plain;
         best.merit = merit;
     }
     best.scarce = std::move(active);

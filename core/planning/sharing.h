@@ -44,9 +44,11 @@ struct Shared {
     std::optional<int> gap_permille{}; // otherwise: the best that may exist is so much better, where that is known
     std::vector<bool> scarce;          // the limits that came into it
 };
-// All orders together. Limits that nobody exceeds drop out, orders that share no scarce thing are shared out apart;
-// where only pieces are scarce each part is an assignment (shortest augmenting paths, exact in whole numbers), else an
-// integer program, level of the merit by level. Never worse than `one_by_one`, and the same when nothing is scarce.
-Shared share_out(const Sharing& sharing, Run& run);
+// All orders together. Limits that nobody exceeds drop out, and orders that share no scarce thing are shared out apart.
+// Where only pieces are scarce each part is a flow (assignment.h), exact in whole numbers; where filler runs short a
+// small part is an integer program, level of the merit by level, and a large one is priced, with its gap. Never worse
+// than `one_by_one`, and the same when nothing is scarce.
+// `start`: a good answer that keeps the limits, of a question much like this one; then less is tried, only to better it.
+Shared share_out(const Sharing& sharing, Run& run, const Ways* start = nullptr);
 
 } // namespace stow::planning

@@ -2,6 +2,7 @@
 #include "core/planning/sharing.h"
 
 #include "core/planning/assignment.h"
+#include "core/planning/sharing_price.h"
 
 #include <gtest/gtest.h>
 
@@ -28,6 +29,7 @@ std::optional<Merit> brute_force(const Sharing& sharing)
 struct Kind {
     bool pieces_only = true;
     bool soft = false;
+    bool boxes = false; // two more limits are gift boxes: all ways of an order need one of them, or none does
 };
 
 Sharing random_day(std::mt19937& random, Kind kind)
@@ -37,9 +39,12 @@ Sharing random_day(std::mt19937& random, Kind kind)
     const auto limits = static_cast<std::size_t>(2 + up_to(4));
     for (std::size_t l = 0; l < limits; ++l) day.limits.push_back({1000 * up_to(4), true});
     if (kind.soft) day.limits.push_back({500 * up_to(8), false});
+    for (int b = 0; kind.boxes && b < 2; ++b) day.limits.push_back({1000 * up_to(3), true});
     const auto orders = static_cast<std::size_t>(3 + up_to(4));
     for (std::size_t o = 0; o < orders; ++o) {
         std::vector<Way> ways;
+        const auto box = day.limits.size() - 1 - static_cast<std::size_t>(up_to(2));
+        const bool boxed = kind.boxes && up_to(2) == 0;
         for (auto w = 1 + up_to(4); w > 0; --w) {
             Way way;
             way.merit.late = up_to(8) == 0 ? 1 : 0;
@@ -47,7 +52,8 @@ Sharing random_day(std::mt19937& random, Kind kind)
             way.merit.moved = up_to(2);
             way.merit.turn = up_to(20);
             const auto l = static_cast<std::size_t>(up_to(static_cast<int>(limits)));
-            way.needs = {{l, 1000}};
+            if (up_to(8) > 0 || !kind.boxes) way.needs = {{l, 1000}};
+            if (boxed) way.needs.push_back({box, up_to(9) == 0 ? 2000 : 1000});
             if (!kind.pieces_only && up_to(2) == 0) way.needs.push_back({(l + 1) % limits, 1000 * (1 + up_to(2))});
             if (kind.soft && up_to(3) > 0) way.needs.push_back({limits, 1 + up_to(1900)});
             ways.push_back(way);
@@ -83,6 +89,11 @@ void agrees(Kind kind, unsigned seed, int days)
 TEST(ShareOut, AgreesWithBruteForceWherePiecesAreScarce)
 {
     agrees({}, 11, 200);
+}
+
+TEST(ShareOut, AgreesWithBruteForceWhereGiftBoxesAreScarceToo)
+{
+    agrees({true, false, true}, 16, 600);
 }
 
 TEST(ShareOut, AgreesWithBruteForceWhereAWayNeedsSeveralThings)
@@ -125,6 +136,32 @@ TEST(ShareOut, LeavesTheScarceThingToWhomItSavesMost)
     EXPECT_EQ(one_by_one(day), (Ways{0, 1}));
     stow::Run run;
     EXPECT_EQ(share_out(day, run).ways, (Ways{1, 0}));
+}
+
+// Priced, a day is sound, never better than the best, and says how far from it it may be.
+TEST(ShareByPrice, KeepsItsPromiseOfTheGap)
+{
+    std::mt19937 random(17);
+    int found = 0, open = 0;
+    for (int i = 0; i < 300; ++i) {
+        SCOPED_TRACE(i);
+        const Sharing day = random_day(random, {true, true});
+        stow::Run run;
+        const auto priced = share_by_price(day, one_by_one(day), 50, run);
+        if (!priced) continue;
+        ++found;
+        const Merit best = *brute_force(day);
+        EXPECT_TRUE(keeps_limits(day, priced->ways));
+        EXPECT_GE(priced->merit, best);
+        if (priced->proven) {
+            EXPECT_EQ(priced->merit, best);
+        } else if (priced->gap_permille) {
+            ++open;
+            EXPECT_GE(best.wishes[0] * 1000, priced->merit.wishes[0] * (1000 - *priced->gap_permille));
+        }
+    }
+    EXPECT_GT(found, 200);
+    EXPECT_GT(open, 20);
 }
 
 TEST(ShareOut, AStoppedRunKeepsTheBaseline)
