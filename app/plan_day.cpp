@@ -11,16 +11,18 @@ namespace stow {
 namespace {
 
 constexpr const char* remembered_stuck = "plan.stuck";
+constexpr const char* remembered_sharing = "plan.sharing";
 
 // What parcels that stay as they are will still take from shelf and rack.
 void reserve(const Day& day, const std::set<shop::ParcelId>& free, planning::Wish& wish)
 {
-    for (const shop::Parcel& parcel : book::parcels(day.book())) {
-        const bool waits = parcel.state == shop::ParcelState::planned || parcel.state == shop::ParcelState::picked;
-        if (!waits || free.contains(parcel.id)) continue;
-        const auto held = book::parcel(day.book(), parcel.id);
-        wish.reserved.insert(wish.reserved.end(), held->plan.uses.begin(), held->plan.uses.end());
-        for (const shop::Piece& piece : parcel.pieces) wish.reserved_goods.push_back({piece.good, piece.count});
+    for (const shop::ParcelState state : {shop::ParcelState::planned, shop::ParcelState::picked}) {
+        for (const shop::Parcel& parcel : book::parcels_in(day.book(), state)) {
+            if (free.contains(parcel.id)) continue;
+            const auto held = book::parcel(day.book(), parcel.id);
+            wish.reserved.insert(wish.reserved.end(), held->plan.uses.begin(), held->plan.uses.end());
+            for (const shop::Piece& piece : parcel.pieces) wish.reserved_goods.push_back({piece.good, piece.count});
+        }
     }
 }
 
@@ -41,6 +43,19 @@ planning::Wish wish_of(const Day& day, planning::Preference preference)
     return wish;
 }
 
+// First what was gained, then a line for each scarce supply.
+std::string written(const planning::DaySharing& sharing)
+{
+    std::ostringstream out;
+    out << sharing.moved << ' ' << sharing.more_go << ' ' << sharing.more_in_time << ' ' << sharing.saves.minor << ' '
+        << sharing.smaller.units << ' ' << sharing.proven << ' ' << sharing.gap_permille.value_or(-1) << '\n';
+    for (const planning::ScarceSupply& s : sharing.scarce) {
+        out << s.more.thousandths << ' ' << s.more_go << ' ' << s.saves.minor << ' ' << s.smaller.units << ' '
+            << s.supply.text << '\n';
+    }
+    return out.str();
+}
+
 } // namespace
 
 PlanInput gather(const Day& day, planning::Preference preference)
@@ -49,7 +64,12 @@ PlanInput gather(const Day& day, planning::Preference preference)
     std::set<shop::ParcelId> replaced;
     for (const shop::HeldOrder& held : input.orders) {
         for (const shop::Parcel& parcel : book::parcels_of(day.book(), held.id)) {
-            if (parcel.state == shop::ParcelState::planned && !parcel.locked) replaced.insert(parcel.id);
+            if (parcel.state != shop::ParcelState::planned || parcel.locked) continue;
+            replaced.insert(parcel.id);
+            // What she saw this morning stays as it was where nothing is lost by it.
+            if (const auto before = book::parcel(day.book(), parcel.id); before->plan.parts == 1) {
+                input.wish.before[before->plan.pieces.front().order] = before->plan.outer;
+            }
         }
     }
     reserve(day, replaced, input.wish);
@@ -66,6 +86,7 @@ tl::expected<std::vector<shop::ParcelId>, book::Refused> store(Day& day, const P
         stuck << s.order.value << ' ' << static_cast<int>(s.why) << ' ' << s.missing << ' ' << s.good.text << '\n';
     }
     book::remember(day.book(), remembered_stuck, stuck.str());
+    book::remember(day.book(), remembered_sharing, written(plan.sharing));
     day.moved();
     return stored;
 }
@@ -87,6 +108,25 @@ std::vector<planning::StuckOrder> still_stuck(const Day& day)
         if (waits && book::parcels_of(day.book(), stuck.order).empty()) all.push_back(std::move(stuck));
     }
     return all;
+}
+
+planning::DaySharing last_sharing(const Day& day)
+{
+    std::istringstream in(book::remembered(day.book(), remembered_sharing).value_or(""));
+    planning::DaySharing sharing;
+    sharing.saves.currency = day.cupboard().house.currency;
+    int gap = -1;
+    in >> sharing.moved >> sharing.more_go >> sharing.more_in_time >> sharing.saves.minor >> sharing.smaller.units >>
+        sharing.proven >> gap;
+    if (!in) return {};
+    if (gap >= 0) sharing.gap_permille = gap;
+    planning::ScarceSupply scarce;
+    scarce.saves.currency = sharing.saves.currency;
+    while (in >> scarce.more.thousandths >> scarce.more_go >> scarce.saves.minor >> scarce.smaller.units) {
+        std::getline(in >> std::ws, scarce.supply.text);
+        sharing.scarce.push_back(scarce);
+    }
+    return sharing;
 }
 
 tl::expected<planning::ParcelPlan, NotRepacked>

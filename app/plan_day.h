@@ -28,6 +28,9 @@ tl::expected<std::vector<shop::ParcelId>, book::Refused> store(Day& day, const P
 // The orders that the last stored plan could not send, with the reason; those that wait no longer are left out.
 std::vector<planning::StuckOrder> still_stuck(const Day& day);
 
+// What sharing out the day came to when the last plan was stored.
+planning::DaySharing last_sharing(const Day& day);
+
 // Why a parcel could not be planned anew.
 using NotRepacked = std::variant<planning::StuckOrder, book::Refused>;
 

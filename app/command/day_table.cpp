@@ -2,6 +2,7 @@
 
 #include "app/words/format.h"
 #include "app/words/reasons.h"
+#include "app/words/sharing.h"
 #include "core/intake/fit_json.h"
 #include "core/intake/fit_question_json.h"
 
@@ -70,6 +71,27 @@ Row row_of(const planning::ParcelPlan& parcel, const std::vector<shop::HeldOrder
             price != nullptr && price->step_edge ? words::weight(*price->step_edge, plain) : QStringLiteral("–")};
 }
 
+nlohmann::json sharing_json(const planning::DaySharing& sharing)
+{
+    nlohmann::json scarce = nlohmann::json::array();
+    for (const planning::ScarceSupply& s : sharing.scarce) {
+        scarce.push_back({{"supply", s.supply.text},
+                          {"more", static_cast<double>(s.more.thousandths) / 1000.0},
+                          {"more_orders_go", s.more_go},
+                          {"saves", to_text(s.saves)},
+                          {"smaller_l", in_litres(s.smaller)}});
+    }
+    nlohmann::json told{{"stepped_back", sharing.moved},
+                        {"more_orders_go", sharing.more_go},
+                        {"more_in_time", sharing.more_in_time},
+                        {"saves", to_text(sharing.saves)},
+                        {"smaller_l", in_litres(sharing.smaller)},
+                        {"proven", sharing.proven},
+                        {"scarce", std::move(scarce)}};
+    if (sharing.gap_permille) told["gap_percent"] = *sharing.gap_permille / 10.0;
+    return told;
+}
+
 } // namespace
 
 void print_day(std::ostream& out, const planning::DayPlan& plan, const std::vector<shop::HeldOrder>& orders,
@@ -122,6 +144,13 @@ void print_day(std::ostream& out, const planning::DayPlan& plan, const std::vect
                         words::amount(shortage.on_hand, unit, plain))
                    .toStdString()
             << '\n';
+    }
+    if (const QString shared = words::sharing(plan.sharing, plain); !shared.isEmpty())
+        out << shared.toStdString() << '\n';
+    for (const planning::ScarceSupply& scarce : plan.sharing.scarce) {
+        const shop::Supply* supply = cupboard.supply(scarce.supply);
+        const shop::Unit unit = supply != nullptr ? supply->unit : shop::Unit::piece;
+        out << words::scarce(scarce, QString::fromStdString(scarce.supply.text), unit, plain).toStdString() << '\n';
     }
 }
 
@@ -179,7 +208,8 @@ nlohmann::json day_json(const planning::DayPlan& plan, const std::vector<shop::H
                   {"pieces_histogram", std::move(pieces)},
                   {"share_proven", plan.parcels.empty() ? 1.0 : double(proven) / double(plan.parcels.size())},
                   {"postage", to_text(plan.postage)},
-                  {"packaging", to_text(plan.packaging)}};
+                  {"packaging", to_text(plan.packaging)},
+                  {"shared_out", sharing_json(plan.sharing)}};
     if (timing) {
         document["all_verified_ms"] = timing->all_verified.count();
         document["all_proven_ms"] = timing->all_proven.count();

@@ -7,6 +7,7 @@
 #include "app/words/book.h"
 #include "app/words/format.h"
 #include "app/words/reasons.h"
+#include "app/words/sharing.h"
 #include "core/book/settings.h"
 #include "core/book/solved.h"
 #include "core/weighing/expected.h"
@@ -106,6 +107,7 @@ void PlanController::refresh()
     std::vector<planning::ParcelPlan> plans;
     std::set<shop::OrderId> planned;
     stuck_orders_ = still_stuck(day_);
+    sharing_ = last_sharing(day_);
     for (const shop::Parcel& parcel : book::parcels_in(day_.book(), shop::ParcelState::planned)) {
         const auto held = book::parcel(day_.book(), parcel.id);
         if (!held || !parcel.tray.empty()) continue;
@@ -150,9 +152,11 @@ void PlanController::show_rows(std::vector<PlanRow> rows, const std::vector<plan
             : joined({tr("%n parcels", nullptr, static_cast<int>(plans.size())),
                       tr("postage %1").arg(words::money(postage)), tr("packaging %1").arg(words::money(packaging)),
                       tr("filler %1").arg(words::litres(filler)), tr("tape %1").arg(words::metres(tape))});
-    savings_ = larger.minor > 0
-                   ? tr("Larger outers would save %1 in all: P prefers the cheapest.").arg(words::money(larger))
-                   : QString();
+    const planning::DaySharing shared = plans.empty() ? planning::DaySharing{} : sharing_;
+    const QString cheaper =
+        larger.minor > 0 ? tr("Larger outers would save %1 in all: P prefers the cheapest.").arg(words::money(larger))
+                         : QString();
+    savings_ = joined({words::sharing(shared), cheaper});
     std::vector<StuckRow> stuck;
     for (const planning::StuckOrder& order : stuck_orders_) {
         const shop::HeldOrder* held = day_.order(order.order);
@@ -167,6 +171,12 @@ void PlanController::show_rows(std::vector<PlanRow> rows, const std::vector<plan
         short_of += tr("%1: %2 needed, %3 there")
                         .arg(supply_name(day_, shortage.supply), words::amount(shortage.needed, unit),
                              words::amount(shortage.on_hand, unit));
+    }
+    for (const planning::ScarceSupply& scarce : shared.scarce) {
+        const shop::Supply* supply = day_.cupboard().supply(scarce.supply);
+        if (supply == nullptr) continue;
+        short_of.push_front(words::scarce(scarce, text(scarce.supply.text), supply->unit));
+        break; // the dearest one; the command line names them all
     }
     shortages_ = short_of.join(QStringLiteral(" · "));
     rows_.show(std::move(rows));
@@ -207,6 +217,7 @@ void PlanController::show_first(const planning::DayPlan& plan)
 {
     std::vector<PlanRow> rows;
     for (const planning::ParcelPlan& parcel : plan.parcels) rows.push_back(row_of(day_, parcel, nullptr));
+    sharing_ = plan.sharing;
     show_rows(std::move(rows), plan.parcels);
     work_words_ = tr("Proving that nothing smaller holds them");
     headline_ = tr("%n parcels", nullptr, static_cast<int>(plan.parcels.size()));

@@ -136,6 +136,7 @@ private:
     Day& day_;
     std::vector<planning::StuckOrder> stuck_orders_; // of the last planning
     std::vector<planning::Shortage> shortages_found_;
+    planning::DaySharing sharing_;
     Rows<PlanRow> rows_;
     Rows<StuckRow> stuck_;
     Rows<OuterChoice> choices_;
