@@ -32,4 +32,5 @@ sh tests/scripts/tidy.sh build "$extent"
 
 echo "== release build and all tests"
 cmake --build build
+cmake --build build --target bench_programs # built only; they measure when asked to
 ctest --test-dir build -j2 --output-on-failure
