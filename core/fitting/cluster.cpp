@@ -10,7 +10,7 @@ namespace {
 
 constexpr Units longest = (1 << 20) - 1;
 constexpr std::size_t most_kinds = 500;
-constexpr std::size_t most_pairs_looked_at = 20'000'000; // some 50 ms
+constexpr std::size_t most_pairs_for_each = 2'000; // wanted; 10,000 take some 50 ms
 
 Cluster grid_of(const Yard& yard, std::size_t goods, std::size_t way, std::array<int, 3> n)
 {
@@ -25,6 +25,8 @@ Cluster grid_of(const Yard& yard, std::size_t goods, std::size_t way, std::array
     c.volume = g.volume * c.pieces;
     c.milligrams = g.milligrams * c.pieces;
     c.top = {0, 0, c.side[0], c.side[1]};
+    if (yard.lone_tops) c.top = {0, 0, g.ways[way].side[0], g.ways[way].side[1]};
+    if (yard.supported && g.ways[way].circle) c.top = {};
     c.goods = static_cast<std::uint16_t>(goods);
     c.way = static_cast<std::uint16_t>(way);
     c.content = {{c.goods, static_cast<std::uint16_t>(c.pieces)}};
@@ -72,7 +74,7 @@ public:
             const std::size_t end = all_.size();
             for (std::size_t i = 0; i < end; ++i) {
                 for (std::size_t j = std::max(fresh, std::size_t{0}); j < end; ++j) {
-                    if (all_.size() >= most_ || ++looked_ > most_pairs_looked_at) return;
+                    if (all_.size() >= most_ || ++looked_ > most_ * most_pairs_for_each) return;
                     for (std::uint8_t axis = 0; axis < 3; ++axis) {
                         join(i, j, axis);
                         if (axis == 2 && yard_.supported && i != j && i < fresh) join(j, i, axis);
@@ -132,7 +134,7 @@ private:
         moved[axis + 2U] += a.side[axis];
         const std::size_t across = 1U - axis;
         if (a.side[2] == b.side[2]) {
-            const bool level = a.top[axis + 2U] == moved[axis] && a.top[across] == moved[across] &&
+            const bool level = !yard_.lone_tops && a.top[axis + 2U] == moved[axis] && a.top[across] == moved[across] &&
                                a.top[across + 2U] == moved[across + 2U];
             const auto area = [](const std::array<Coord, 4>& r) { return std::int64_t{r[2] - r[0]} * (r[3] - r[1]); };
             top = area(a.top) >= area(moved) ? a.top : moved;
@@ -186,6 +188,7 @@ std::optional<Yard> make_yard(const Load& load, const Space& space, std::optiona
     Yard yard;
     yard.unit = std::max<Units>(unit, 1);
     yard.supported = space.support != Support::none;
+    yard.lone_tops = space.support == Support::full && load.gap > 0;
     yard.most_milligrams = most_milligrams;
     for (std::size_t a = 0; a < 3; ++a) {
         const Units side = space.side[a] / yard.unit;
@@ -208,12 +211,13 @@ std::optional<Yard> make_yard(const Load& load, const Space& space, std::optiona
             const bool lies_round = kind.poses[p].axis && *kind.poses[p].axis != Axis::z;
             if (yard.supported && lies_round) continue; // it may not carry or be carried
             if (side[0] <= yard.room[0] && side[1] <= yard.room[1] && side[2] <= yard.room[2]) {
-                goods.ways.push_back({side, p});
+                goods.ways.push_back({side, p, kind.poses[p].circle});
             }
         }
         if (goods.ways.empty()) continue;
         const Coords& side = goods.ways.front().side;
         goods.volume = std::int64_t{side[0]} * side[1] * side[2];
+        yard.pieces += goods.count;
         yard.goods.push_back(std::move(goods));
     }
     if (yard.goods.size() > most_kinds) return std::nullopt;

@@ -20,6 +20,7 @@ struct Yard {
     struct Way { // one pose of a kind
         Coords side;
         std::uint32_t pose;
+        bool circle; // nothing rests wholly on it but its like
     };
     struct Goods {
         std::size_t kind = 0; // of the load
@@ -31,7 +32,9 @@ struct Yard {
     Units unit = 1; // 0.1 mm
     Coords room{};
     std::vector<Goods> goods;
+    std::int64_t pieces = 0; // of all goods
     bool supported = false; // every base must wholly rest
+    bool lone_tops = false; // there is a gap between neighbours, and no base may lie across it
     std::optional<std::int64_t> most_milligrams;
 };
 

@@ -23,7 +23,7 @@ Filled fill(const Question& question, std::size_t outer_index, Run& run,
     const Units lining = question.lining.units, gap = load.gap;
     const Space space{{form.inner.x.units - 2 * lining + gap, form.inner.y.units - 2 * lining + gap,
                        form.inner.z.units - 2 * lining - question.bed.units + gap},
-                      question.support,
+                      question.support == Support::none ? Support::none : Support::full,
                       gap};
     const std::optional<Weight> most = question.outers[outer_index].max_load;
     const std::optional<Yard> yard = make_yard(load, space, most ? std::optional{most->units * 100} : std::nullopt);
@@ -51,7 +51,7 @@ Filled fill(const Question& question, std::size_t outer_index, Run& run,
         }
         best = std::move(filled);
         if (better) better(best);
-        return false;
+        return laying.pieces == yard->pieces;
     });
     return best;
 }

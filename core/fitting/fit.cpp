@@ -5,6 +5,7 @@
 #include "core/fitting/check.h"
 #include "core/fitting/content.h"
 #include "core/fitting/exact.h"
+#include "core/fitting/large.h"
 #include "core/fitting/quick.h"
 #include "core/fitting/tube.h"
 
@@ -52,6 +53,7 @@ public:
             if (looked.standing == Standing::open && !too_tight_at_first(looked.candidate)) {
                 look_quickly(looked, first_tries(load_of(looked.candidate)));
             }
+            if (looked.standing == Standing::open && large(looked.candidate)) look_at_large(looked, first_laying);
         }
         if (best() == nullptr) look_at_the_tight_ones();
         if (effort == Effort::proven) decide();
@@ -67,6 +69,10 @@ private:
     }
     static constexpr int more_tries = 400;
     static constexpr int few_tries = 40;
+    static constexpr std::size_t few_for_laying = 7;
+    static constexpr std::uint64_t first_laying = 600; // nodes; a few complete layings
+    static constexpr std::uint64_t short_laying = 3'000;
+    static constexpr std::uint64_t long_laying = 60'000;
 
     // Laying out many pieces where they would fill five sixths and more seldom works at the first try.
     bool too_tight_at_first(const Candidate& c) const
@@ -212,6 +218,16 @@ private:
         if (found) take(looked, *found);
     }
 
+    // Laying pays where the quick search is at its end: many pieces, or few that leave little room.
+    bool layable(const Candidate& c) const { return c.room != Room::tube && !load_of(c).soft; }
+    bool large(const Candidate& c) const { return layable(c) && load_of(c).pieces.size() > most_exact_pieces; }
+    void look_at_large(Looked& looked, std::uint64_t work)
+    {
+        const Candidate& c = looked.candidate;
+        const std::optional<Arrangement> found = find_large(load_of(c), c.space, work, run_, accept_for(c));
+        if (found) take(looked, *found);
+    }
+
     bool exact(const Candidate& c) const
     {
         const Load& load = load_of(c);
@@ -229,14 +245,18 @@ private:
                 if (better_found(looked)) break;
                 if (!exact(looked.candidate) || looked.standing != Standing::open || looked.exhausted) continue;
                 decide_one(looked, budget);
+                const bool hard = looked.standing == Standing::open && budget == budgets.front();
+                if (hard && load_of(looked.candidate).pieces.size() >= few_for_laying)
+                    look_at_large(looked, short_laying);
             }
         }
         // Where nothing can be proven, from the roomiest down: that is where more tries help most.
-        for (const int tries : {few_tries, more_tries}) {
+        for (const bool again : {false, true}) {
             for (std::size_t k = looked_.size(); k-- > 0 && !run_.stopped();) {
                 Looked& looked = looked_[k];
                 if (looked.standing != Standing::open || exact(looked.candidate) || better_found(looked)) continue;
-                look_quickly(looked, tries);
+                if (layable(looked.candidate)) look_at_large(looked, again ? long_laying : short_laying);
+                if (looked.standing == Standing::open) look_quickly(looked, again ? more_tries : few_tries);
             }
         }
     }

@@ -73,7 +73,6 @@ public:
             near_[a] = static_cast<Coord>(near_enough * yard.room[a]);
             fill_reach(a);
         }
-        for (const Yard::Goods& g : yard.goods) all_pieces_ += g.count;
     }
 
     void search()
@@ -84,9 +83,10 @@ public:
         root.residuals.push_back(whole);
         for (std::size_t k = 0; k < order_.size(); ++k) root.usable.push_back(static_cast<std::uint16_t>(k));
         for (const Yard::Goods& g : yard_.goods) root.left.push_back(static_cast<std::uint16_t>(g.count));
+        sift(root, ~std::uint64_t{0});
         Stand greedy = root;
         if (judge(greedy) < 0) return;
-        for (double width = 1; !done_; width = std::max(width * 1.42, width + 1)) {
+        for (double width = 1;; width = std::max(width * 1.42, width + 1)) {
             if (!sweep(root, static_cast<std::size_t>(width))) return;
         }
     }
@@ -175,7 +175,7 @@ private:
             }
             stands.swap(next);
         }
-        return !done_;
+        return true;
     }
 
     // Lays on greedily to the end and tells of an improvement. Negative when the run has stopped.
@@ -190,10 +190,9 @@ private:
             ++steps;
         }
         if (!run_.go_on(steps)) return -1;
-        if (stand.laying.volume > best_) {
+        if (stand.laying.volume > best_ || stand.laying.pieces == yard_.pieces) {
             best_ = stand.laying.volume;
-            done_ = better_(stand.laying) || stand.laying.pieces == all_pieces_;
-            if (done_) return -1;
+            if (better_(stand.laying)) return -1;
         }
         return stand.laying.volume;
     }
@@ -388,7 +387,7 @@ private:
             }
         }
         const double contact = static_cast<double>(touched) / static_cast<double>(surface);
-        merit *= contact * contact * contact * contact;
+        merit *= yard_.supported ? contact * contact : contact * contact * contact;
         return merit;
     }
 
@@ -487,9 +486,7 @@ private:
     std::vector<Ranked> order_; // most promising first
     std::array<std::vector<Coord>, 3> reach_;
     Coords near_{};
-    std::int64_t all_pieces_ = 0;
     std::int64_t best_ = -1;
-    bool done_ = false;
 
     Coords room_{}; // of the residual last looked at
     std::array<Touching, 6> around_;

@@ -25,7 +25,7 @@ struct Laying {
     std::int64_t pieces = 0;
 };
 
-// `better` is told of each fuller laying; it ends the search by returning true. Ends by itself when all is laid.
+// `better` is told of each fuller laying, and of every one that holds all; it ends the search by returning true.
 void lay(const Yard& yard, const std::vector<Cluster>& clusters, Run& run,
          const std::function<bool(const Laying&)>& better);
 
