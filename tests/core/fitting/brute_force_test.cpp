@@ -115,9 +115,8 @@ TEST(BruteForce, AgreesOnEveryTinyBox)
     EXPECT_GT(fitting, 300);
     EXPECT_GT(refused, 300);
     EXPECT_GT(searched, 100);
-    RecordProperty("fitting", fitting);
-    RecordProperty("refused", refused);
-    RecordProperty("searched", searched);
+    std::cout << fitting + refused << " cases against brute force: " << fitting << " fit, " << refused << " do not, "
+              << searched << " of them past edges, volume and pairs\n";
 }
 
 } // namespace

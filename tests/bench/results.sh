@@ -1,0 +1,53 @@
+#!/bin/sh
+# Writes tests/bench/RESULTS.md from what the benchmark programs print.
+#   sh tests/bench/results.sh BUILD_DIR RESULTS_DIR [long]
+# RESULTS_DIR keeps a file a section; one that is there is not measured again: remove it to renew the section. Container
+# loading and bins take hours: without `long` their tables are only written where their result files are there already
+# (container_loading.txt, bins.txt; the programs go on where they stopped).
+set -eu
+cd "$(dirname "$0")/../.."
+build=$(cd "$1" && pwd)
+mkdir -p "$2"
+results=$(cd "$2" && pwd)
+extent=${3:-}
+
+section() { # section NAME PROGRAM ARGUMENTS...
+    name=$1
+    shift
+    [ -s "$results/$name.md" ] || { (cd "$results" && "$build/tests/bench/$@") >"$results/$name.part" && mv "$results/$name.part" "$results/$name.md"; }
+}
+long_section() { # long_section RESULT_FILE NAME PROGRAM ARGUMENTS...
+    file=$1
+    shift
+    if [ "$extent" = long ] || [ -s "$results/$file" ]; then section "$@"; fi
+}
+second_opinions() {
+    echo "## Agreement with others, and soundness"
+    echo
+    echo "Tests with \`STOW_EXTENT=full\`, $(date -u +%Y-%m-%d). The integer program is solved by CBC with the volume cut;"
+    echo "brute force tries every whole-unit place on boxes of at most 6×6×6 (tests/core/fitting/brute_force_test.cpp)."
+    echo "A single disagreement, or a question that fits by construction and is refused, fails the test."
+    echo
+    for test in outside/integer_program_test fitting_test; do
+        STOW_EXTENT=full "$build/tests/$test" --gtest_filter='IntegerProgram*:BruteForce*:Puzzle*:Soundness*' \
+            >"$results/test.out" 2>&1 || { cat "$results/test.out" >&2; return 1; }
+        grep -E 'cases|questions|puzzles put|twins:' "$results/test.out" | sed 's/^/- /'
+    done
+    echo
+}
+
+section small_orders small_orders --orders 300
+section dissections dissections --puzzles 240
+[ -s "$results/second_opinions.md" ] || { second_opinions >"$results/opinions.part" && mv "$results/opinions.part" "$results/second_opinions.md"; }
+section december december
+long_section container_loading.txt container_loading container_loading --first 20 --seconds 30
+long_section container_loading_full.txt container_loading_full container_loading --first 20 --seconds 30 \
+    --support full --results container_loading_full.txt
+long_section bins.txt bins bins --seconds 5
+
+{
+    cat tests/bench/results_intro.md
+    for name in small_orders dissections second_opinions container_loading container_loading_full bins december; do
+        [ -s "$results/$name.md" ] && cat "$results/$name.md"
+    done
+} >tests/bench/RESULTS.md
