@@ -87,7 +87,8 @@ public:
         Stand greedy = root;
         if (judge(greedy) < 0) return;
         for (double width = 1;; width = std::max(width * 1.42, width + 1)) {
-            if (!sweep(root, static_cast<std::size_t>(width))) return;
+            left_out_ = false;
+            if (!sweep(root, static_cast<std::size_t>(width)) || !left_out_) return;
         }
     }
 
@@ -149,6 +150,7 @@ private:
                 const std::size_t where = choose_residual(stands[s]);
                 if (where == none) continue;
                 choose_clusters(stands[s], stands[s].residuals[where], width, choices);
+                left_out_ = left_out_ || choices.size() == width;
                 for (const Choice& choice : choices) {
                     scratch_ = stands[s];
                     put(scratch_, scratch_.residuals[where], choice.cluster);
@@ -161,6 +163,7 @@ private:
             std::stable_sort(successors.begin(), successors.end(),
                              [](const Successor& a, const Successor& b) { return a.promise > b.promise; });
             next.clear();
+            left_out_ = left_out_ || successors.size() > width;
             for (std::size_t k = 0; k < successors.size() && next.size() < width; ++k) {
                 const Successor& s = successors[k];
                 // The same laying reached in another order promises the same.
@@ -487,6 +490,7 @@ private:
     std::array<std::vector<Coord>, 3> reach_;
     Coords near_{};
     std::int64_t best_ = -1;
+    bool left_out_ = false; // the last sweep did not look at every branch
 
     Coords room_{}; // of the residual last looked at
     std::array<Touching, 6> around_;
