@@ -150,6 +150,8 @@ QString finding(const book::Finding& f)
     case Unsound::plan_unreadable: return where + Words::tr("the plan cannot be read (%1)").arg(text(f.detail));
     case Unsound::plan_geometry: return where + (f.violation ? violation(*f.violation) : text(f.detail));
     case Unsound::plan_pieces: return where + Words::tr("plan and parcel disagree on what is inside");
+    case Unsound::refusal:
+        return where + Words::tr("%1 was remembered as too small, which does not hold").arg(text(f.detail));
     case Unsound::too_many_pieces: return where + Words::tr("more in parcels than was ordered");
     }
     return {};

@@ -3,6 +3,7 @@
 
 #include "core/book/book.h"
 #include "core/fitting/check.h"
+#include "core/run/run.h"
 
 #include <optional>
 #include <vector>
@@ -18,6 +19,7 @@ enum class Unsound {
     plan_geometry,   // the checker found a broken rule
     plan_pieces,     // the snapshot and the parcel disagree on what is inside
     too_many_pieces, // more of an order line in parcels than ordered
+    refusal,         // an outer remembered as proven too small is not known, or holds the set
 };
 
 struct Finding {
@@ -28,5 +30,9 @@ struct Finding {
 };
 
 std::vector<Finding> verify(const Book& book);
+
+// Works out again what the book remembers of solved questions: arrangements against the checker, every proven refusal
+// by a new search. Long: a second or more for each hundred questions.
+std::vector<Finding> verify_solved(const Book& book, Run& run);
 
 } // namespace stow::book

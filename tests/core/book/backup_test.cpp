@@ -111,6 +111,40 @@ TEST(SolvedQuestions, AreRememberedForThisEngineOnly)
     EXPECT_FALSE(memory.recall(question)) << "another engine may answer otherwise";
 }
 
+TEST(SolvedQuestions, AreWorkedOutAgainWhenAsked)
+{
+    SmallShop shop;
+    fitting::Question question;
+    fitting::Item jar;
+    jar.id = "jar";
+    jar.count = 2;
+    jar.shape = Block{{mm(50), mm(50), mm(80)}};
+    jar.weight = grams(100);
+    question.items = {jar};
+    for (const int length : {90, 110}) {
+        fitting::Outer outer;
+        outer.id = length == 90 ? "S" : "M";
+        outer.form.inner = {mm(length), mm(60), mm(85)};
+        outer.form.outer = {mm(length + 6), mm(66), mm(91)};
+        question.outers.push_back(outer);
+    }
+    SolvedQuestions memory(shop.book.path());
+    stow::Run run;
+    const fitting::Answer right = fitting::fit(question, run, &memory);
+    ASSERT_EQ(right.outer, "M");
+    EXPECT_TRUE(verify_solved(shop.book, run).empty());
+
+    fitting::Answer wrong = right; // as a faulty engine might have left it
+    wrong.refused.push_back({"M", fitting::Verdict::cannot_fit, fitting::Proof::geometry, {}, {}, {}});
+    wrong.placements[0].at.x = wrong.placements[1].at.x;
+    memory.keep(question, wrong);
+    const auto findings = verify_solved(shop.book, run);
+    ASSERT_EQ(findings.size(), 2u);
+    EXPECT_EQ(findings[0].what, Unsound::plan_geometry);
+    EXPECT_EQ(findings[1].what, Unsound::refusal);
+    EXPECT_EQ(findings[1].detail, "M");
+}
+
 TEST(SolvedQuestions, AreOnlyAdvice)
 {
     SmallShop shop;
