@@ -107,13 +107,13 @@ private:
             return !ways || used(*ways, limit) <= sharing_.limits[limit].left;
         };
         if (enough_at(0)) return;
-        // By magnitudes first, then by halves, until the price is known to two places.
-        high = 1;
+        // By magnitudes first, then by halves, until it is known well enough.
+        high = 128;
         while (high < dearest && !enough_at(high)) {
             low = high;
             high *= 8;
         }
-        while (high - low > std::max<std::int64_t>(1, high / 64) && !run_.stopped()) {
+        while (high - low > std::max<std::int64_t>(1, high / 16) && !run_.stopped()) {
             const std::int64_t middle = low + (high - low) / 2;
             (enough_at(middle) ? high : low) = middle;
         }

@@ -5,13 +5,15 @@
 #include <limits>
 #include <map>
 #include <numeric>
+#include <random>
 
 namespace stow::records {
 
 namespace {
 
-constexpr int most_steps = 600;
-constexpr int patience = 20; // steps without a better bound before they get shorter
+constexpr int most_steps = 1'500;
+constexpr int most_shakes = 150; // of the best choice, to get out of where exchanges end
+constexpr int patience = 30;     // steps without a better bound before they get shorter
 constexpr double close_enough = 1e-9;
 
 } // namespace
@@ -154,6 +156,20 @@ SizeChoice SizeChooser::choose(int k, Run& run) const
     }
     open = exchanged(open, run);
     double upper = value(open);
+    std::mt19937 random(1); // the same shakes every time
+    for (int shake = 0; shake < most_shakes && wanted < m; ++shake) {
+        if (!run.go_on(256)) break;
+        std::vector<std::size_t> shaken = open;
+        for (int changes = 1 + shake % 3; changes > 0; --changes) {
+            const std::size_t in = random() % m;
+            if (std::find(shaken.begin(), shaken.end(), in) == shaken.end()) shaken[random() % wanted] = in;
+        }
+        shaken = exchanged(std::move(shaken), run);
+        if (const double v = value(shaken); v < upper) {
+            upper = v;
+            open = std::move(shaken);
+        }
+    }
 
     std::vector<double> price(n); // of serving each kind
     for (std::size_t i = 0; i < n; ++i) {
@@ -192,7 +208,7 @@ SizeChoice SizeChooser::choose(int k, Run& run) const
             since = 0;
         }
         if (const double v = value(picked); v < upper * 1.02) { // near enough to be worth bettering
-            const auto bettered = t % 10 == 0 || v < upper ? exchanged(picked, run) : picked;
+            const auto bettered = t % 50 == 0 || v < upper ? exchanged(picked, run) : picked;
             if (const double w = value(bettered); w < upper) {
                 upper = w;
                 open = bettered;
