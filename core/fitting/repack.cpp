@@ -88,7 +88,26 @@ public:
         }
     }
 
+    // Everything into one room.
+    std::optional<RoomContent> search_one(std::uint64_t rounds)
+    {
+        rooms_.assign(1, {});
+        for (std::size_t p = 0; p < pieces_.size(); ++p) set_loose(static_cast<std::uint32_t>(p));
+        for (std::uint64_t k = 0; k < rounds && !loose_.empty(); ++k) {
+            if (!run_.go_on(1 + pieces_.size() / 4)) return std::nullopt;
+            round();
+        }
+        if (!loose_.empty()) return std::nullopt;
+        return rooms_[0].content;
+    }
+
 private:
+    void set_loose(std::uint32_t p)
+    {
+        loose_.push_back(p);
+        cost_ += weight_of_loose * pieces_[p].share;
+    }
+
     static double volume_of(const Cuboid& c)
     {
         double v = 1;
@@ -127,10 +146,9 @@ private:
     {
         const auto emptiest = std::min_element(rooms_.begin(), rooms_.end(),
                                                [](const Room& a, const Room& b) { return a.share < b.share; });
-        for (const Stowed& s : emptiest->content) loose_.push_back(s.piece);
-        rooms_.erase(emptiest);
         cost_ = 0;
-        for (const std::uint32_t p : loose_) cost_ += weight_of_loose * pieces_[p].share;
+        for (const Stowed& s : emptiest->content) set_loose(s.piece);
+        rooms_.erase(emptiest);
     }
 
     void round()
@@ -355,6 +373,41 @@ private:
 void repack(const Yard& yard, Run& run, const std::function<bool(const std::vector<RoomContent>&)>& better)
 {
     Repacker(yard, run, better).search();
+}
+
+std::optional<RoomContent> repack_one(const Yard& yard, std::uint64_t rounds, Run& run)
+{
+    return Repacker(yard, run, {}).search_one(rounds);
+}
+
+std::optional<Arrangement> find_repacked(const Load& load, const Space& space, std::uint64_t rounds, Run& run,
+                                         const Accept& accept)
+{
+    const std::optional<Yard> yard = make_yard(load, space, std::nullopt);
+    if (load.soft || !yard) return std::nullopt;
+    const std::optional<RoomContent> content = repack_one(*yard, rounds, run);
+    if (!content) return std::nullopt;
+    std::vector<std::size_t> first_of_kind(load.kinds.size(), load.pieces.size());
+    for (std::size_t p = load.pieces.size(); p-- > 0;) first_of_kind[load.pieces[p].kind] = p;
+    std::vector<std::size_t> piece_of; // of the load, by the count of the yard
+    std::vector<std::size_t> goods_of;
+    for (std::size_t g = 0; g < yard->goods.size(); ++g) {
+        for (int copy = 0; copy < yard->goods[g].count; ++copy) {
+            piece_of.push_back(first_of_kind[yard->goods[g].kind] + static_cast<std::size_t>(copy));
+            goods_of.push_back(g);
+        }
+    }
+    if (piece_of.size() != load.pieces.size()) return std::nullopt;
+    Arrangement arrangement(load.pieces.size());
+    for (const Stowed& s : *content) {
+        const Yard::Goods& goods = yard->goods[goods_of[s.piece]];
+        Spot& spot = arrangement[piece_of[s.piece]];
+        spot.pose = goods.ways[s.way].pose;
+        spot.side = load.kinds[goods.kind].poses[spot.pose].side;
+        for (std::size_t a = 0; a < 3; ++a) spot.at[a] = s.at[a] * yard->unit;
+    }
+    if (!accept(arrangement)) return std::nullopt;
+    return arrangement;
 }
 
 } // namespace stow::fitting

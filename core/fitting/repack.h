@@ -7,6 +7,7 @@
 #pragma once
 
 #include "core/fitting/cluster.h"
+#include "core/fitting/quick.h"
 #include "core/run/run.h"
 
 #include <functional>
@@ -24,5 +25,14 @@ using RoomContent = std::vector<Stowed>;
 // `yard.supported` is not looked at. `better` is told of each packing of all pieces in fewer rooms; it ends the search
 // by returning true. Ends by itself at one room, or when the run stops. Each piece must go into the room by itself.
 void repack(const Yard& yard, Run& run, const std::function<bool(const std::vector<RoomContent>&)>& better);
+
+// All pieces into one room, by the same search with the room taken apart again and again; nothing after `rounds` of
+// them.
+std::optional<RoomContent> repack_one(const Yard& yard, std::uint64_t rounds, Run& run);
+
+// The same for a load: an arrangement that `accept` takes. Rigid goods; upright round ones as their squares; bases may
+// hang, so that it is of use where no support is asked for. A failure proves nothing.
+std::optional<Arrangement> find_repacked(const Load& load, const Space& space, std::uint64_t rounds, Run& run,
+                                         const Accept& accept);
 
 } // namespace stow::fitting

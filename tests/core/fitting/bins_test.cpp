@@ -3,6 +3,7 @@
 #include "make.h"
 
 #include "core/fitting/bins.h"
+#include "core/fitting/repack.h"
 #include "tests/bench/bin_problems.h"
 #include "tests/bench/dissection.h"
 
@@ -114,6 +115,33 @@ TEST(Bins, PublishedProblemsLieJustAboveTheBound)
         EXPECT_GE(static_cast<std::int64_t>(bins.outers.size()), bench::bound_l2(p)) << "class " << mpv_class;
         EXPECT_LE(static_cast<std::int64_t>(bins.outers.size()), bench::bound_l2(p) + 2) << "class " << mpv_class;
         EXPECT_LE(static_cast<std::int64_t>(bins.least), bench::bound_l2(p)) << "class " << mpv_class;
+    }
+}
+
+// Boxes cut into eight, 2 % of each side given back: put together again by taking one room apart and packing it anew.
+TEST(Bins, OneRoomIsPackedAgainUntilAllIsIn)
+{
+    bench::Dice dice(4);
+    for (int k = 0; k < 10; ++k) {
+        const Size box = size_mm(200, 250, 150);
+        Question q = question({}, {carton("box", 204, 255, 153)});
+        for (const bench::Cell& cell : bench::dissect(dice, box, 8, bench::Cutting::pinwheel, mm(20))) {
+            q.items.push_back(item("p" + std::to_string(q.items.size()), 1, Block{cell.size}));
+        }
+        const Load load = make_load(q, Room::box);
+        const Space space{{2040, 2550, 1530}, Support::none, 0};
+        stow::Run run;
+        const auto found = find_repacked(load, space, 100'000, run, [&](const Arrangement& spots) {
+            std::vector<Placement> placements;
+            for (std::size_t p = 0; p < spots.size(); ++p) {
+                Placement& placed = placements.emplace_back();
+                placed.item = q.items[load.kinds[load.pieces[p].kind].item].id;
+                placed.at = {Length{spots[p].at[0]}, Length{spots[p].at[1]}, Length{spots[p].at[2]}};
+                placed.size = {Length{spots[p].side[0]}, Length{spots[p].side[1]}, Length{spots[p].side[2]}};
+            }
+            return check(q, "box", {}, placements).empty();
+        });
+        EXPECT_TRUE(found.has_value()) << "box " << k;
     }
 }
 
