@@ -242,6 +242,12 @@ Done mark_came_back(Book& book, shop::ParcelId id)
     return set(book, StepKind::came_back, id, {ParcelState::handed_over}, "state = 'came back'");
 }
 
+bool is_restocked(const Book& book, shop::ParcelId id)
+{
+    Query back(book, "SELECT coalesce(sum(amount), 0) FROM movement WHERE parcel = ? AND kind = 'returned'", id);
+    return back.next() && back.integer(0) > 0;
+}
+
 Done return_goods(Book& book, shop::ParcelId id)
 {
     return in_step(book, StepKind::return_goods, words_of(book, id), [&](Writer& writer) -> Allowed {

@@ -103,6 +103,13 @@ tl::expected<HandOverList, Refused> hand_over(Book& book, const std::string& car
         for (const shop::Parcel& parcel : going) {
             writer.run("UPDATE parcel SET state = 'handed over', list = ? WHERE id = ?", id, parcel.id);
         }
+        writer.run("UPDATE orders SET done = 1 WHERE id IN (SELECT order_id FROM parcel_piece JOIN parcel "
+                   "ON parcel.id = parcel_piece.parcel WHERE list = ?) AND NOT EXISTS ("
+                   "SELECT 1 FROM order_line WHERE order_id = orders.id AND count > ("
+                   "SELECT coalesce(sum(parcel_piece.count), 0) FROM parcel_piece "
+                   "JOIN parcel ON parcel.id = parcel_piece.parcel WHERE parcel_piece.order_id = orders.id "
+                   "AND line = place AND parcel.state IN ('handed over', 'came back')))",
+                   id);
         writer.words["list"] = last.text(0);
         writer.words["parcels"] = std::to_string(going.size());
         return {};
@@ -115,6 +122,11 @@ tl::expected<HandOverList, Refused> hand_over(Book& book, const std::string& car
 std::vector<HandOverList> hand_over_lists(const Book& book)
 {
     return read_lists(book, "true");
+}
+
+std::vector<HandOverList> hand_over_lists(const Book& book, Date day)
+{
+    return read_lists(book, fmt::format("day = '{}'", to_text(day)));
 }
 
 std::optional<HandOverList> hand_over_list(const Book& book, shop::ListId id)

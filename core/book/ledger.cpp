@@ -46,8 +46,7 @@ bool known(const Book& book, Ledger ledger, const std::string& code)
 
 shop::Amount on_hand(const Book& book, Ledger ledger, const std::string& code)
 {
-    Query sum(book, "SELECT coalesce(sum(amount), 0) FROM movement WHERE ledger = ? AND code = ?", stored(ledger),
-              code);
+    Query sum(book, "SELECT coalesce(sum(amount), 0) FROM shelf WHERE ledger = ? AND code = ?", stored(ledger), code);
     sum.next();
     return {sum.integer(0)};
 }
@@ -87,7 +86,8 @@ Done count_one(Book& book, Ledger ledger, const std::string& code, shop::Amount 
 }
 
 constexpr auto movement_columns =
-    "SELECT movement.id, step, step.at, ledger, code, movement.kind, amount, parcel, reason "
+    "SELECT movement.id, step, step.at, ledger, code, movement.kind, amount, parcel, reason, "
+    "cost, cost_currency, supplier "
     "FROM movement JOIN step ON step.id = step ";
 
 std::vector<Movement> read_movements(Query rows)
@@ -104,6 +104,8 @@ std::vector<Movement> read_movements(Query rows)
         movement.amount = {rows.integer(6)};
         if (const auto parcel = rows.maybe_integer(7)) movement.parcel = shop::ParcelId{*parcel};
         movement.reason = rows.text(8);
+        movement.cost = rows.maybe_money(9);
+        movement.supplier = rows.text(11);
         found.push_back(std::move(movement));
     }
     return found;
@@ -114,7 +116,7 @@ std::vector<Movement> read_movements(Query rows)
 std::map<shop::SupplyCode, shop::Amount> supplies_on_hand(const Book& book)
 {
     std::map<shop::SupplyCode, shop::Amount> sums;
-    Query rows(book, "SELECT code, sum(amount) FROM movement WHERE ledger = 'supplies' GROUP BY code");
+    Query rows(book, "SELECT code, amount FROM shelf WHERE ledger = 'supplies'");
     while (rows.next()) sums[{rows.text(0)}] = {rows.integer(1)};
     return sums;
 }
@@ -122,7 +124,7 @@ std::map<shop::SupplyCode, shop::Amount> supplies_on_hand(const Book& book)
 std::map<shop::GoodCode, int> pieces_on_hand(const Book& book)
 {
     std::map<shop::GoodCode, int> sums;
-    Query rows(book, "SELECT code, sum(amount) / 1000 FROM movement WHERE ledger = 'goods' GROUP BY code");
+    Query rows(book, "SELECT code, amount / 1000 FROM shelf WHERE ledger = 'goods'");
     while (rows.next()) sums[{rows.text(0)}] = rows.small(1);
     return sums;
 }
@@ -144,9 +146,46 @@ std::vector<Movement> movements_of(const Book& book, const shop::GoodCode& code)
         Query(book, std::string(movement_columns) + "WHERE ledger = 'goods' AND code = ? ORDER BY movement.id", code));
 }
 
-Done receive(Book& book, const shop::SupplyCode& code, shop::Amount amount)
+Done receive(Book& book, const shop::SupplyCode& code, shop::Amount amount, const std::optional<Money>& cost,
+             const std::string& supplier)
 {
-    return move_one(book, StepKind::receive, Ledger::supplies, code.text, MovementKind::received, amount, false, {});
+    if (amount <= shop::Amount{}) return refuse(Why::not_positive, code.text);
+    return in_step(book, StepKind::receive, {{"code", code.text}, {"reason", {}}}, [&](Writer& writer) -> Allowed {
+        if (auto allowed = must_be_known(book, Ledger::supplies, code.text); !allowed) return allowed;
+        writer.receive(code.text, amount, cost, supplier);
+        return {};
+    });
+}
+
+std::map<shop::SupplyCode, Money> average_costs(const Book& book, Currency currency)
+{
+    std::map<shop::SupplyCode, Money> costs;
+    Query rows(book,
+               "SELECT code, sum(cost), sum(amount) FROM movement WHERE ledger = 'supplies' AND kind = 'received' "
+               "AND cost IS NOT NULL AND cost_currency = ? GROUP BY code HAVING sum(amount) > 0",
+               currency.code());
+    while (rows.next()) {
+        costs[{rows.text(0)}] = share({rows.integer(1), currency}, 1000, rows.integer(2));
+    }
+    return costs;
+}
+
+std::map<shop::SupplyCode, std::vector<std::int64_t>> weekly_use(const Book& book, Instant now, int weeks)
+{
+    constexpr std::int64_t week = 7 * 24 * 3600;
+    std::map<shop::SupplyCode, std::vector<std::int64_t>> use;
+    Query rows(book,
+               "SELECT code, (?1 - step.at) / ?2 AS ago, -sum(amount) FROM movement JOIN step ON step.id = step "
+               "WHERE ledger = 'supplies' AND movement.kind = 'used' AND step.at > ?1 - ?2 * ?3 AND step.at <= ?1 "
+               "GROUP BY code, ago",
+               now, week, static_cast<std::int64_t>(weeks));
+    while (rows.next()) {
+        auto& of_it = use[{rows.text(0)}];
+        of_it.resize(static_cast<std::size_t>(weeks), 0);
+        const auto ago = static_cast<std::size_t>(rows.integer(1));
+        if (ago < of_it.size()) of_it[of_it.size() - 1 - ago] = std::max<std::int64_t>(rows.integer(2), 0);
+    }
+    return use;
 }
 
 Done count(Book& book, const shop::SupplyCode& code, shop::Amount found, const std::string& reason)

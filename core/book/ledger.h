@@ -34,6 +34,8 @@ struct Movement {
     shop::Amount amount; // with its sign; goods in thousandths of a piece as well
     std::optional<shop::ParcelId> parcel;
     std::string reason;
+    std::optional<Money> cost; // of all of it, where it was received for a price
+    std::string supplier;
 };
 
 std::map<shop::SupplyCode, shop::Amount> supplies_on_hand(const Book& book);
@@ -46,7 +48,15 @@ std::vector<Movement> movements(const Book& book); // oldest first
 std::vector<Movement> movements_of(const Book& book, const shop::SupplyCode& code);
 std::vector<Movement> movements_of(const Book& book, const shop::GoodCode& code);
 
-Done receive(Book& book, const shop::SupplyCode& code, shop::Amount amount);
+// What came in; `cost`: of all of it.
+Done receive(Book& book, const shop::SupplyCode& code, shop::Amount amount,
+             const std::optional<Money>& cost = std::nullopt, const std::string& supplier = {});
+// Of one unit: what was paid for all that came in, by what came in; in the house's currency. Nothing for supplies that
+// were never received for a price.
+std::map<shop::SupplyCode, Money> average_costs(const Book& book, Currency currency);
+// Used in packing in each of the last `weeks` weeks that ended before `now`, oldest first, in thousandths; taken back
+// where it was undone. Supplies that were never used are left out.
+std::map<shop::SupplyCode, std::vector<std::int64_t>> weekly_use(const Book& book, Instant now, int weeks);
 Done count(Book& book, const shop::SupplyCode& code, shop::Amount found, const std::string& reason);
 Done spoil(Book& book, const shop::SupplyCode& code, shop::Amount amount, const std::string& reason);
 Done make(Book& book, const shop::GoodCode& code, int pieces);

@@ -41,6 +41,8 @@ Done remember_match(Book& book, const Match& match);
 std::vector<Match> matches(const Book& book);
 
 std::vector<shop::HeldOrder> orders(const Book& book);
+// Those with something left to do, and all that are dated `since` or later.
+std::vector<shop::HeldOrder> orders_open(const Book& book, Date since);
 std::vector<shop::HeldOrder> orders_in(const Book& book, shop::OrderState state);
 // Checked, paid, with pieces that are in no parcel, or only in planned, unlocked ones.
 std::vector<shop::HeldOrder> orders_to_plan(const Book& book);

@@ -34,6 +34,14 @@ std::vector<shop::HeldOrder> orders(const Book& book)
     return read_orders(book, "true");
 }
 
+std::vector<shop::HeldOrder> orders_open(const Book& book, Date since)
+{
+    return read_orders(book,
+                       fmt::format("id IN (SELECT id FROM orders WHERE done = 0 AND state IN ('arrived', 'checked', "
+                                   "'set aside') UNION SELECT id FROM orders WHERE date >= '{}')",
+                                   to_text(since)));
+}
+
 std::vector<shop::HeldOrder> orders_in(const Book& book, shop::OrderState state)
 {
     return read_orders(book, fmt::format("state = '{}'", name_of(state)));
@@ -42,7 +50,7 @@ std::vector<shop::HeldOrder> orders_in(const Book& book, shop::OrderState state)
 std::vector<shop::HeldOrder> orders_to_plan(const Book& book)
 {
     std::vector<shop::HeldOrder> open;
-    for (shop::HeldOrder& held : read_orders(book, "state = 'checked' AND paid")) {
+    for (shop::HeldOrder& held : read_orders(book, "done = 0 AND state = 'checked' AND paid")) {
         Query kept(book,
                    "SELECT line, sum(count) FROM parcel_piece JOIN parcel ON parcel.id = parcel_piece.parcel "
                    "WHERE order_id = ? AND (parcel.locked OR parcel.state <> 'planned') GROUP BY line",

@@ -91,9 +91,10 @@ std::optional<HeldParcel> read_held(const Book& book, const std::string& conditi
     HeldParcel held;
     held.parcel = std::move(found.front());
     held.plan = read_plan(book, held.parcel.id);
-    Query round(book, "SELECT round FROM parcel WHERE id = ?", held.parcel.id);
+    Query round(book, "SELECT round, coalesce(packed_at, 0) FROM parcel WHERE id = ?", held.parcel.id);
     round.next();
     held.round = round.small(0);
+    held.packed_on = std::chrono::floor<std::chrono::days>(round.instant(1));
     return held;
 }
 

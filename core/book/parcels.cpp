@@ -154,6 +154,14 @@ std::vector<shop::Parcel> parcels(const Book& book)
     return read_parcels(book, "true");
 }
 
+std::vector<shop::Parcel> parcels_of_day(const Book& book, Date day)
+{
+    return read_parcels(book, fmt::format("id IN (SELECT id FROM parcel WHERE state IN ('planned', 'picked', 'packed', "
+                                          "'labelled') UNION SELECT parcel.id FROM hand_over_list "
+                                          "JOIN parcel ON list = hand_over_list.id WHERE day = '{}')",
+                                          to_text(day)));
+}
+
 std::vector<shop::Parcel> parcels_in(const Book& book, ParcelState state)
 {
     return read_parcels(book, fmt::format("state = '{}'", name_of(state)));

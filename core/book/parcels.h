@@ -13,6 +13,7 @@ struct HeldParcel {
     shop::Parcel parcel;
     planning::ParcelPlan plan; // the snapshot it is packed by
     int round = 0;             // of picking; 0: none yet
+    Date packed_on{};          // UTC; the first day of time where it is not packed
 };
 
 // In place of the planned, unlocked parcels of `orders` come these. Numbers run within the month: 2611-001, 2611-002.
@@ -25,12 +26,17 @@ Done replan(Book& book, shop::ParcelId id, const planning::ParcelPlan& plan);
 Done drop_parcel(Book& book, shop::ParcelId id); // not once it is packed
 
 std::vector<shop::Parcel> parcels(const Book& book); // without plans, by number
+// Those that are not with a carrier yet, and those handed over on a list of this day.
+std::vector<shop::Parcel> parcels_of_day(const Book& book, Date day);
 std::vector<shop::Parcel> parcels_in(const Book& book, shop::ParcelState state);
 std::vector<shop::Parcel> parcels_of(const Book& book, shop::OrderId order);
 std::optional<HeldParcel> parcel(const Book& book, shop::ParcelId id);
 std::optional<HeldParcel> parcel_by_number(const Book& book, std::string_view number);
 // Those packed on days from..until (inclusive, UTC), with plans: for the records.
 std::vector<HeldParcel> parcels_packed(const Book& book, Date from, Date until);
+
+// Its goods are on the shelf again (return_goods).
+bool is_restocked(const Book& book, shop::ParcelId id);
 
 struct Standing {                       // may the parcel go on?
     std::vector<shop::OrderId> changed; // versions grew since it was planned, if any did
@@ -111,6 +117,7 @@ struct HandOverList {
 // Closes a list of exactly the labelled parcels of the carrier that may go; those that stop stay.
 tl::expected<HandOverList, Refused> hand_over(Book& book, const std::string& carrier);
 std::vector<HandOverList> hand_over_lists(const Book& book); // newest first
+std::vector<HandOverList> hand_over_lists(const Book& book, Date day);
 std::optional<HandOverList> hand_over_list(const Book& book, shop::ListId id);
 
 } // namespace stow::book

@@ -225,11 +225,42 @@ CREATE INDEX weighing_lesson ON weighing (id) WHERE lesson IS NOT NULL;
 ALTER TABLE parcel ADD COLUMN scanned INTEGER NOT NULL DEFAULT 0;
 )sql";
 
+// What a supply cost when it came in, and from whom.
+constexpr auto movements_cost = R"sql(
+ALTER TABLE movement ADD COLUMN cost INTEGER; -- of all of it, with the sign of the amount; null: not known
+ALTER TABLE movement ADD COLUMN cost_currency TEXT;
+ALTER TABLE movement ADD COLUMN supplier TEXT NOT NULL DEFAULT '';
+CREATE INDEX movement_used ON movement (kind, code) WHERE ledger = 'supplies';
+CREATE INDEX parcel_packed ON parcel (packed_at) WHERE packed_at IS NOT NULL;
+-- Sums of the ledger, kept beside it so that years of movements need not be added up; `verify` adds them up.
+CREATE TABLE shelf (
+    ledger TEXT NOT NULL,
+    code TEXT NOT NULL,
+    amount INTEGER NOT NULL,
+    PRIMARY KEY (ledger, code)
+) STRICT, WITHOUT ROWID;
+INSERT INTO shelf SELECT ledger, code, sum(amount) FROM movement GROUP BY ledger, code;
+CREATE TRIGGER movement_adds AFTER INSERT ON movement BEGIN
+    INSERT INTO shelf VALUES (NEW.ledger, NEW.code, NEW.amount)
+    ON CONFLICT DO UPDATE SET amount = amount + NEW.amount;
+END;
+-- Every piece of it is with a carrier: nothing is left to do, so the daily screens need not look at it.
+ALTER TABLE orders ADD COLUMN done INTEGER NOT NULL DEFAULT 0;
+UPDATE orders SET done = 1 WHERE EXISTS (SELECT 1 FROM parcel_piece WHERE order_id = orders.id) AND NOT EXISTS (
+    SELECT 1 FROM order_line WHERE order_id = orders.id AND count > (
+        SELECT coalesce(sum(parcel_piece.count), 0) FROM parcel_piece JOIN parcel ON parcel.id = parcel_piece.parcel
+        WHERE parcel_piece.order_id = orders.id AND line = place AND parcel.state IN ('handed over', 'came back')));
+CREATE INDEX orders_open ON orders (state) WHERE done = 0;
+CREATE INDEX orders_date ON orders (date);
+CREATE INDEX parcel_on_its_way ON parcel (state) WHERE state <> 'handed over';
+CREATE INDEX hand_over_day ON hand_over_list (day);
+)sql";
+
 } // namespace
 
 const std::vector<Migration>& migrations()
 {
-    static const std::vector<Migration> all{{1, first_tables}, {2, weighings_teach}};
+    static const std::vector<Migration> all{{1, first_tables}, {2, weighings_teach}, {3, movements_cost}};
     return all;
 }
 

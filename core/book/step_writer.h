@@ -30,6 +30,9 @@ public:
     }
     void move(Ledger ledger, const std::string& code, MovementKind kind, shop::Amount amount,
               std::optional<shop::ParcelId> parcel = std::nullopt, const std::string& reason = {});
+    // Into the rack, for a price.
+    void receive(const std::string& code, shop::Amount amount, const std::optional<Money>& cost,
+                 const std::string& supplier);
 
     Words words; // stored with the step when it ends
 

@@ -79,6 +79,14 @@ void Writer::move(Ledger ledger, const std::string& code, MovementKind kind, sho
         ledger == Ledger::supplies ? "supplies" : "goods", code, name_of(kind), amount.thousandths, parcel, reason);
 }
 
+void Writer::receive(const std::string& code, shop::Amount amount, const std::optional<Money>& cost,
+                     const std::string& supplier)
+{
+    run("INSERT INTO movement (step, ledger, code, kind, amount, cost, cost_currency, supplier) "
+        "VALUES (?, 'supplies', ?, ?, ?, ?, ?, ?)",
+        id_, code, name_of(MovementKind::received), amount.thousandths, cost, supplier);
+}
+
 std::int64_t Writer::last_id() const
 {
     return book_.db().getLastInsertRowid();

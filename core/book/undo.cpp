@@ -268,10 +268,11 @@ Done undo(Book& book, StepId id)
             if (later) return refuse(Why::later_step, {}, later);
 
             restore(book, writer, images);
-            writer.run(
-                "INSERT INTO movement (step, ledger, code, kind, amount, parcel, reason) "
-                "SELECT ?1, ledger, code, kind, -amount, parcel, reason FROM movement WHERE step = ?2 ORDER BY id",
-                writer.id(), id);
+            writer.run("INSERT INTO movement (step, ledger, code, kind, amount, parcel, reason, cost, cost_currency, "
+                       "supplier) "
+                       "SELECT ?1, ledger, code, kind, -amount, parcel, reason, -cost, cost_currency, supplier FROM "
+                       "movement WHERE step = ?2 ORDER BY id",
+                       writer.id(), id);
             return {};
         },
         id);

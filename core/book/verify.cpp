@@ -32,6 +32,16 @@ void check_ledger(const Book& book, Findings& findings)
     while (unknown.next()) {
         findings.push_back({Unsound::ledger, unknown.text(0), fmt::format("{} thousandths", unknown.integer(1)), {}});
     }
+    Query sums(book,
+               "SELECT movement.code, sum(movement.amount), coalesce(max(shelf.amount), 0) FROM movement "
+               "LEFT JOIN shelf ON shelf.ledger = movement.ledger AND shelf.code = movement.code "
+               "GROUP BY movement.ledger, movement.code HAVING sum(movement.amount) <> coalesce(max(shelf.amount), 0)");
+    while (sums.next()) {
+        findings.push_back({Unsound::ledger,
+                            sums.text(0),
+                            fmt::format("{} thousandths moved, {} kept", sums.integer(1), sums.integer(2)),
+                            {}});
+    }
     Query uneven(book,
                  "SELECT undoing.id, movement.code, sum(movement.amount) FROM step AS undoing "
                  "JOIN movement ON movement.step IN (undoing.id, undoing.undoes) WHERE undoing.undoes IS NOT NULL "

@@ -131,7 +131,7 @@ void members(Is<shop::Good> auto& value, auto&& visit)
 void members(Is<shop::Supply> auto& value, auto&& visit)
 {
     auto& [code, name, kind, counted_in, form, max_load, sheet, folded, weight, material, cost, pack, supplier,
-           lead_days, on_hand, reorder_at, minutes] = value;
+           lead_days, on_hand, reorder_at, minutes, made_from, takes, reused] = value;
     visit("code", code);
     visit("name", name);
     visit("kind", kind);
@@ -149,6 +149,9 @@ void members(Is<shop::Supply> auto& value, auto&& visit)
     visit("on_hand", on_hand);
     visit("reorder_at", reorder_at);
     visit("minutes", minutes);
+    visit("made_from", made_from);
+    visit("takes", takes);
+    visit("reused", reused);
 }
 
 void members(Is<shop::Wrapping::Use> auto& value, auto&& visit)

@@ -47,7 +47,7 @@ const Columns& columns()
                                   "lead_days",
                                   "on_hand",
                                   "reorder_at",
-                                  "minutes"}};
+                                  "minutes", "made_from", "takes", "reused"}};
     return columns;
 }
 
@@ -153,6 +153,9 @@ shop::Supply read_supply(Row& row, const Currency& house_currency, char decimal_
     supply.on_hand = {row.thousandths("on_hand").value_or(0)};
     supply.reorder_at = {row.thousandths("reorder_at").value_or(0)};
     supply.minutes = row.whole("minutes", 0, 1000).value_or(0);
+    supply.made_from = {row.text("made_from")};
+    supply.takes = {row.thousandths("takes", false).value_or(1000)};
+    supply.reused = row.yes("reused");
     return supply;
 }
 

@@ -22,6 +22,8 @@
 //   supplier, lead_days
 //   on_hand, reorder_at   in its unit
 //   minutes          to make up one
+//   made_from, takes code of the paper an own box is made of, and sheets for one; blank: bought ready
+//   reused           yes: came in with somebody else's goods and is used again; blank: no
 //
 // Inner sizes are rounded down to 0.1 mm, outer ones up.
 #pragma once

@@ -20,6 +20,12 @@ bool is_filled(OuterKind kind)
     return kind == OuterKind::carton || kind == OuterKind::gift_box;
 }
 
+Used taken_for(const shop::Supply& outer)
+{
+    if (outer.made_from.empty()) return {outer.code, shop::pieces(1)};
+    return {outer.made_from, outer.takes};
+}
+
 Volume room_around(const Size& inner, const std::vector<PackedItem>& items)
 {
     return std::max(volume(inner) - solid(items), Volume{});

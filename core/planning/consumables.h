@@ -8,6 +8,9 @@ namespace stow::planning {
 // Only cartons and gift boxes are filled.
 bool is_filled(OuterKind kind);
 
+// What one of an outer takes from the rack: itself, or of the paper it is made from.
+Used taken_for(const shop::Supply& outer);
+
 // The room around the items in an inner size: inner − items at their own shapes, never below zero.
 Volume room_around(const Size& inner, const std::vector<PackedItem>& items);
 

@@ -123,7 +123,8 @@ void cost(ParcelPlan& plan, const Costing& with, const shop::Supply& outer, Leng
     plan.tape = tape_for(form);
 
     Uses uses(with.cupboard);
-    uses.add(outer.code, shop::pieces(1));
+    const Used own = taken_for(outer);
+    uses.add(own.supply, own.amount);
     for (const BoxedSet& set : with.contents.boxed) uses.add(set.box->code, shop::pieces(set.count));
     add_wraps(with, uses);
     add_papers(plan.items, uses);

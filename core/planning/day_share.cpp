@@ -93,7 +93,10 @@ private:
         const shop::Supply* supply = bench_.cupboard.supply(code);
         if (supply == nullptr) return std::nullopt;
         const std::int64_t left = stock_.left(code).thousandths;
-        if (supply->kind == shop::SupplyKind::outer) return Limit{left, true};
+        // Paper is used up by boxes made of it only: as firm as they are.
+        if (supply->kind == shop::SupplyKind::outer || supply->kind == shop::SupplyKind::paper) {
+            return Limit{left, true};
+        }
         const bool chosen_with_outer =
             supply->kind == shop::SupplyKind::filler || supply->kind == shop::SupplyKind::tape;
         if (!chosen_with_outer) return std::nullopt;

@@ -1,6 +1,7 @@
 #include "core/planning/pack.h"
 
 #include "core/planning/attempt.h"
+#include "core/planning/consumables.h"
 
 #include <tuple>
 
@@ -50,7 +51,7 @@ public:
             Look look{.supply = &supply};
             look.closed = closed_volume(*supply.form, attempts_.least_thickness(supply.form->kind));
             if (!supply.form->cut_heights.empty()) look.closed = least_cut(*supply.form);
-            look.none_left = !task.by_hand && !stock.has(code);
+            look.none_left = !task.by_hand && !stock.has(taken_for(supply));
             looks_.push_back(std::move(look));
         }
         sort_looks();

@@ -17,6 +17,8 @@ public:
     int left(const shop::GoodCode& good) const;
     bool has(const shop::SupplyCode& supply, int n = 1) const { return left(supply) >= shop::pieces(n); }
 
+    bool has(const Used& used) const { return left(used.supply) >= used.amount; }
+
     void take(const std::vector<Used>& uses);
     void give_back(const std::vector<Used>& uses);
 

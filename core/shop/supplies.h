@@ -62,6 +62,10 @@ struct Supply {
     Amount on_hand; // when taken in; afterwards the ledger knows
     Amount reorder_at;
     int minutes = 0; // to make up one
+    // An outer she makes herself: of this paper, so much of it for one. It is there as long as the paper is.
+    SupplyCode made_from{};
+    Amount takes{1000};
+    bool reused = false; // came in with somebody else's goods: used again, not put on the market by her
 };
 
 // How one good, or several together, is wrapped.

@@ -140,3 +140,35 @@ RC_GTEST_PROP(Ledger, AgreesWithAPlainSum, ())
     }
     RC_ASSERT(verify(shop.book).empty());
 }
+
+TEST(Ledger, KnowsWhatCameInForWhatAndFromWhom)
+{
+    SmallShop shop;
+    shop.stock_up();
+    const shop::SupplyCode carton{"K2"};
+    ASSERT_TRUE(receive(shop.book, carton, shop::pieces(20), Money{800, {}}, "Kartonhof Ohlsiel"));
+    ASSERT_TRUE(receive(shop.book, carton, shop::pieces(10), Money{550, {}}, "Papierlager Birkfelde"));
+    const auto wrong = receive(shop.book, carton, shop::pieces(5), Money{5000, {}}, "Kartonhof Ohlsiel").value();
+    ASSERT_TRUE(undo(shop.book, *wrong));
+    EXPECT_EQ(average_costs(shop.book, {}).at(carton), (Money{45, {}})) << "13.50 for 30; what was undone is gone";
+    const auto rows = movements_of(shop.book, carton);
+    EXPECT_EQ(rows[1].supplier, "Kartonhof Ohlsiel");
+    EXPECT_EQ(rows[1].cost, (Money{800, {}}));
+    EXPECT_EQ(rows.back().cost, (Money{-5000, {}}));
+    EXPECT_TRUE(verify(shop.book).empty());
+}
+
+// She has them in her hands, whatever the book says.
+TEST(Ledger, MorePackedThanTheBookKnowsIsAllowedAndSeen)
+{
+    SmallShop shop;
+    shop.stock_up();
+    ASSERT_TRUE(count(shop.book, shop::SupplyCode{"K2"}, {}, "none left"));
+    const shop::OrderId id = enter_order(shop.book, SmallShop::order("77")).value();
+    const auto made = put_plan(shop.book, {id}, {shop.plan(id)}).value();
+    ASSERT_TRUE(mark_packed(shop.book, made[0]));
+    EXPECT_EQ(supplies_on_hand(shop.book).at({"K2"}), shop::pieces(-1));
+    const auto use = weekly_use(shop.book, shop.now, 4);
+    EXPECT_EQ(use.at({"K2"}), (std::vector<std::int64_t>{0, 0, 0, 1000}));
+    EXPECT_TRUE(verify(shop.book).empty());
+}

@@ -143,14 +143,14 @@ TEST(Migrations, AFailingOneLeavesTheBookAsItWas)
     const auto tables = db.execAndGet("SELECT count(*) FROM sqlite_schema").getInt();
 
     std::vector<Migration> more = migrations();
-    more.push_back({book_version + 1, "CREATE TABLE shelf (id INTEGER PRIMARY KEY) STRICT; INSERT INTO nowhere VALUES (1);"});
+    more.push_back({book_version + 1, "CREATE TABLE attic (id INTEGER PRIMARY KEY) STRICT; INSERT INTO nowhere VALUES (1);"});
     const auto done = migrate(db, more);
     ASSERT_FALSE(done);
     EXPECT_NE(done.error().find("nowhere"), std::string::npos) << done.error();
     EXPECT_EQ(db.execAndGet("PRAGMA user_version").getInt(), book_version);
     EXPECT_EQ(db.execAndGet("SELECT count(*) FROM sqlite_schema").getInt(), tables);
 
-    more.back().sql = "CREATE TABLE shelf (id INTEGER PRIMARY KEY) STRICT";
+    more.back().sql = "CREATE TABLE attic (id INTEGER PRIMARY KEY) STRICT";
     EXPECT_TRUE(migrate(db, more));
     EXPECT_TRUE(migrate(db, more)) << "again";
     EXPECT_EQ(db.execAndGet("PRAGMA user_version").getInt(), book_version + 1);
@@ -161,7 +161,7 @@ TEST(Schema, TracksEveryTableThatIsNotListedAsFree)
 {
     const Folder folder;
     const Book book = Book::open(folder / "shop.book").value();
-    const std::vector<std::string> free{"step", "image", "movement", "remembered", "solved"};
+    const std::vector<std::string> free{"step", "image", "movement", "shelf", "remembered", "solved"};
     SQLite::Statement tables(book.db(),
                              "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%'");
     while (tables.executeStep()) {

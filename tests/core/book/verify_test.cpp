@@ -94,7 +94,7 @@ TEST(Verify, NamesALedgerThatDoesNotAddUp)
     undo(shop.book, last_undoable(shop.book)->id).value();
     tamper(shop.book,
            "DROP TRIGGER movement_stays; UPDATE movement SET amount = -4000 WHERE id = (SELECT max(id) FROM movement)");
-    EXPECT_EQ(kinds(shop.book), std::vector{Unsound::step});
+    EXPECT_EQ(kinds(shop.book), (std::vector{Unsound::ledger, Unsound::step})) << "the kept sum and the undoing";
     tamper(shop.book, "UPDATE movement SET amount = -5000 WHERE id = (SELECT max(id) FROM movement); DELETE FROM good "
                       "WHERE code = 'NIB-F'");
     const auto found = verify(shop.book);

@@ -242,6 +242,28 @@ TEST_F(Scarce, WhatIsChosenByHandIsGoneForTheOthers)
     EXPECT_EQ(outer_of(plan, 2), "K3");
 }
 
+// An own box is there as long as its paper is, and uses paper up.
+TEST_F(Scarce, AnOwnBoxIsMadeWhileThereIsPaper)
+{
+    shop::Supply box = carton("OWN", {mm(105), mm(105), mm(105)}, 0, 0);
+    box.made_from = {"SHEET"};
+    shop.put(box);
+    shop::Supply sheet = supply("SHEET", shop::SupplyKind::paper, 30, 1);
+    shop.put(sheet);
+    shop.orders.clear();
+    shop.order(1, {{{"CUBE"}, 1}});
+    shop.order(2, {{{"CUBE"}, 1}});
+    shop.order(3, {{{"CUBE"}, 1}});
+    const DayPlan plan = shop.plan();
+    EXPECT_EQ(outer_of(plan, 1), "OWN"); // 30 for the sheet
+    EXPECT_EQ(outer_of(plan, 2), "K1");
+    EXPECT_EQ(outer_of(plan, 3), "K2");
+    EXPECT_EQ(plan.parcels[0].uses.at(0).supply.text, "SHEET");
+    EXPECT_EQ(plan.parcels[0].packaging, euro(30));
+    shop.cupboard.on_hand[{"SHEET"}] = {};
+    EXPECT_EQ(outer_of(shop.plan(), 1), "K1");
+}
+
 TEST_F(Scarce, AGiftBoxGoesToTheOrdersThatNeedFewest)
 {
     shop::Supply box = carton("BOX", {mm(160), mm(110), mm(60)}, 150, 2);
