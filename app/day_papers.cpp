@@ -1,5 +1,6 @@
 #include "app/day_papers.h"
 
+#include "app/dispatch.h"
 #include "app/painting/fonts.h"
 #include "app/painting/paint.h"
 #include "core/papers/bench_card.h"
@@ -111,6 +112,7 @@ std::string_view name_of(PaperKind kind)
     case PaperKind::packing_slips: return "packing-slips";
     case PaperKind::bench_cards: return "bench-cards";
     case PaperKind::labels: return "labels";
+    case PaperKind::customs: return "customs";
     case PaperKind::hand_over_list: return "hand-over-list";
     }
     return {};
@@ -154,6 +156,14 @@ std::optional<std::filesystem::path> write_paper(const Day& day, PaperKind kind,
                                        packet.held.plan.part, packet.held.plan.parts);
             label.reprint = reprint;
             document.pages.push_back(papers::lay_out(label, hers(), measure));
+        }
+        break;
+    case PaperKind::customs: // in English, which every office reads; parcels that cross no border have none
+        for (const Packet& packet : all) {
+            ParcelCustoms customs = customs_of(day, packet.held);
+            if (customs.border == shop::Border::none) continue;
+            customs.data.reprint = reprint;
+            append(document, papers::lay_out(customs.data, Format::a4, hers(), measure));
         }
         break;
     case PaperKind::hand_over_list: return std::nullopt; // belongs to a closed list: write_hand_over_list

@@ -12,9 +12,9 @@
 
 namespace stow {
 
-enum class PaperKind { pick_list, packing_slips, bench_cards, labels, hand_over_list };
+enum class PaperKind { pick_list, packing_slips, bench_cards, labels, customs, hand_over_list };
 inline constexpr std::array all_paper_kinds{PaperKind::pick_list, PaperKind::packing_slips, PaperKind::bench_cards,
-                                            PaperKind::labels, PaperKind::hand_over_list};
+                                            PaperKind::labels,    PaperKind::customs,       PaperKind::hand_over_list};
 std::string_view name_of(PaperKind kind); // as on the command line and in file names: "packing-slips"
 std::optional<PaperKind> paper_kind(std::string_view name);
 

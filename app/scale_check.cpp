@@ -1,6 +1,8 @@
 #include "app/scale_check.h"
 
 #include "app/words/format.h"
+#include "core/planning/scene.h"
+#include "core/weighing/drift.h"
 
 #include <QCoreApplication>
 
@@ -17,90 +19,26 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(scale)
 };
 
-bool is_board(const shop::Supply& supply)
-{
-    return supply.material == shop::Material::paper;
-}
-
-class SceneMaker {
-public:
-    explicit SceneMaker(const shop::Cupboard& cupboard) : cupboard_(cupboard)
-    {
-        const shop::House& house = cupboard.house;
-        scene_.circumstances = {house.humidity_percent * 10, house.scale_step};
-    }
-
-    void add(const planning::PackedItem& item, int times = 1)
-    {
-        const int count = item.count * times;
-        switch (item.kind) {
-        case planning::PackedItem::Kind::good: {
-            const shop::Good* good = cupboard_.good(item.good);
-            if (good == nullptr) break;
-            scene_.things.push_back(
-                {good->code.text, Thing::Kind::good, {good->weight, count, cupboard_.house.batch_percent * 10, false}});
-            if (const shop::Wrapping* wrapping = cupboard_.wrapping(item.wrapping)) {
-                scene_.things.push_back({wrapping->code.text, Thing::Kind::other, {wrapping->weight, count, 0, false}});
-            }
-            break;
-        }
-        case planning::PackedItem::Kind::insert:
-        case planning::PackedItem::Kind::slip:
-        case planning::PackedItem::Kind::gift_note:
-            scene_.things.push_back({item.name, Thing::Kind::insert, {item.weight, count, 0, true}});
-            break;
-        case planning::PackedItem::Kind::gift_box:
-            add_supply(item.supply, 1000 * count);
-            for (const planning::PackedItem& inner : item.content) add(inner, count);
-            break;
-        case planning::PackedItem::Kind::roll:
-            for (const planning::PackedItem& inner : item.content) add(inner, count);
-            break;
-        }
-    }
-
-    void add_supply(const shop::SupplyCode& code, std::int64_t thousandths, Thing::Kind kind = Thing::Kind::other)
-    {
-        const shop::Supply* supply = cupboard_.supply(code);
-        if (supply == nullptr || thousandths == 0) return;
-        const auto part = [&](Weight w) { return Weight{(w.units * thousandths + 500) / 1000}; };
-        const weighing::Share share{{part(supply->weight.mean), part(supply->weight.spread)}, 1, 0, is_board(*supply)};
-        scene_.things.push_back({code.text, kind, share});
-    }
-
-    // What might be in it by mistake: any good on the shelves, and for a closed parcel any outer on the rack.
-    weighing::Scene finish(bool outers)
-    {
-        for (const auto& [code, good] : cupboard_.goods) {
-            if (good.parts.empty()) scene_.goods.push_back({code.text, good.weight});
-        }
-        for (const auto& [code, supply] : cupboard_.supplies) {
-            if (outers && supply.kind == shop::SupplyKind::outer) scene_.outers.push_back({code.text, supply.weight});
-        }
-        return std::move(scene_);
-    }
-
-private:
-    const shop::Cupboard& cupboard_;
-    weighing::Scene scene_;
-};
-
 } // namespace
 
-weighing::Finding check_scale(const Day& day, const book::HeldParcel& parcel, shop::WeighingStage stage, Weight reading)
+ScaleCheck check_scale(const Day& day, const book::HeldParcel& parcel, shop::WeighingStage stage, Weight reading)
 {
-    const planning::ParcelPlan& plan = parcel.plan;
-    const shop::House& house = day.cupboard().house;
-    SceneMaker maker(day.cupboard());
-    for (const planning::PackedItem& item : plan.items) maker.add(item);
-    const bool closed = stage != shop::WeighingStage::contents;
-    if (closed) {
-        maker.add_supply(plan.outer, 1000, Thing::Kind::outer);
-        maker.add_supply(house.filler, plan.filler_volume.units / 1'000'000);
-        maker.add_supply(house.tape, plan.tape.units / 10);
+    weighing::Scene scene = planning::scene_of(parcel.plan, day.cupboard(), stage);
+    // What the record of estimate against scale tells of this scale and of these weights.
+    const std::vector<weighing::Weighed> record = book::weighed(day.book(), shop::WeighingStage::closed);
+    std::vector<Weight> readings;
+    for (const weighing::Weighed& w : record) readings.push_back(w.reading);
+    if (const auto step = weighing::step_seen(readings)) {
+        scene.circumstances.scale_step = std::max(scene.circumstances.scale_step, *step);
     }
-    if (stage == shop::WeighingStage::labelled) maker.add_supply(house.label, 1000);
-    return weighing::investigate(maker.finish(closed), reading);
+    std::vector<weighing::Share> shares;
+    for (const Thing& thing : scene.things) shares.push_back(thing.share);
+    ScaleCheck check;
+    check.by_parts = weighing::expected_weight(shares, scene.circumstances);
+    scene.circumstances.spread_permille = weighing::spread_permille(record);
+    check.finding = weighing::investigate(scene, reading);
+    check.scale_step = scene.circumstances.scale_step;
+    return check;
 }
 
 QString words_of(const Day& day, const weighing::Finding& finding)
@@ -132,6 +70,19 @@ QString words_of(const Day& day, const weighing::Finding& finding)
     case Kind::something_else: break;
     }
     return Words::tr("cannot tell what is wrong: %1").arg(how_far);
+}
+
+QString drift_words(const Day& day)
+{
+    const auto drift = weighing::drift(book::weighed(day.book(), shop::WeighingStage::closed));
+    if (!drift) return {};
+    const QString off = words::weight({std::abs(drift->mean_off.units)});
+    return drift->mean_off < Weight{} ? Words::tr("the last %1 parcels were %2 lighter than reckoned: check the scale")
+                                            .arg(drift->parcels)
+                                            .arg(off)
+                                      : Words::tr("the last %1 parcels were %2 heavier than reckoned: check the scale")
+                                            .arg(drift->parcels)
+                                            .arg(off);
 }
 
 } // namespace stow

@@ -32,6 +32,7 @@ int papers(Context& context, const Options& options)
             }
         } else if (!parcels.empty()) {
             const auto file = write_paper(*day, kind, parcels, folder);
+            if (!file && kind == PaperKind::customs) continue; // nothing crosses a border
             if (!file) {
                 say(context.err, QObject::tr("Could not write into %1.").arg(QString::fromStdString(folder.string())));
                 return refused;

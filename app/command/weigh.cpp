@@ -31,10 +31,12 @@ int weigh(Context& context, const Options& options)
         return refused;
     }
     const auto stage = *shop::weighing_stage(options.stage);
-    const auto finding = check_scale(*day, *parcel, stage, {*weight});
+    const ScaleCheck check = check_scale(*day, *parcel, stage, {*weight});
+    const weighing::Finding& finding = check.finding;
     const bool right = finding.verdict == weighing::Finding::Verdict::right;
     if (right || options.anyway) {
-        if (const auto kept = book::weigh(day->book(), parcel->parcel.id, stage, {*weight}, !right); !kept) {
+        const book::Reading reading{stage, {*weight}, !right, check.by_parts, std::nullopt}; // nothing was scanned
+        if (const auto kept = book::weigh(day->book(), parcel->parcel.id, reading); !kept) {
             say(context.err, words::refused(kept.error()));
             return refused;
         }

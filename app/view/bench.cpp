@@ -2,6 +2,7 @@
 
 #include "app/day_papers.h"
 #include "app/plan_day.h"
+#include "app/scale_check.h"
 #include "app/view/bench_scale.h"
 #include "app/view/collections.h"
 #include "app/view/parcel_looks.h"
@@ -14,6 +15,8 @@
 #include "core/book/settings.h"
 #include "core/papers/drawing.h"
 #include "core/papers/payload.h"
+#include "core/planning/scene.h"
+#include "core/shop/check_digits.h"
 
 #include <algorithm>
 
@@ -90,7 +93,6 @@ void BenchController::open(qlonglong parcel)
         return;
     }
     id_ = parcel;
-    reading_now_.reset();
     scanned_ = 0;
     copying_ = false;
     book::remember(day_.book(), remembered_parcel, std::to_string(id_));
@@ -175,7 +177,7 @@ void BenchController::show()
     layer_ = now.layer > 0 ? std::min(now.layer, layers_) : layers_;
     scene_.arrangement = std::make_shared<const papers::Arrangement>(arrangement);
     scene_.sentence = tr("Drawing of %1 with %2").arg(outer_, contents_of(day_, plan));
-    if (!reading_now_ && !parcel.weighings.empty()) reading_now_ = parcel.weighings.back().weight;
+    wait_ = heat_words(day_, plan);
     emit changed();
     emit layerChanged();
     showScale();
@@ -184,8 +186,13 @@ void BenchController::show()
 void BenchController::showScale()
 {
     if (!held_) return;
-    const ScaleWords said = scale_words(day_, *held_, reading_now_);
-    reading_ = said.reading;
+    shown_stage_ = stage_now();
+    // With the label still to come the closed parcel is what was weighed.
+    if (shown_stage_ == shop::WeighingStage::labelled && !reading_at(shown_stage_)) {
+        shown_stage_ = shop::WeighingStage::closed;
+    }
+    const ScaleWords said = scale_words(day_, *held_, shown_stage_, reading_at(shown_stage_));
+    reading_words_ = said.reading;
     verdict_ = said.verdict;
     verdict_more_ = said.more;
     verdict_kind_ = said.kind;
@@ -193,7 +200,106 @@ void BenchController::showScale()
     edge_ = said.edge;
     edge_at_risk_ = said.edge_at_risk;
     ruler_ = said.ruler;
+    saving_ = said.saving;
     emit scaleChanged();
+}
+
+// Contents are weighed when all is in and before the filler; closed at its own step; labelled when the label is on.
+shop::WeighingStage BenchController::stage_now() const
+{
+    const ParcelStep* step = now();
+    if (step == nullptr) return shop::WeighingStage::closed;
+    const bool fills = std::any_of(plan_steps_.begin(), plan_steps_.end(),
+                                   [](const ParcelStep& s) { return s.kind == ParcelStep::Kind::fill; });
+    switch (step->kind) {
+    case ParcelStep::Kind::fill: return shop::WeighingStage::contents;
+    case ParcelStep::Kind::close: return fills ? shop::WeighingStage::closed : shop::WeighingStage::contents;
+    case ParcelStep::Kind::label: return shop::WeighingStage::labelled;
+    case ParcelStep::Kind::make_up:
+    case ParcelStep::Kind::put_in:
+    case ParcelStep::Kind::weigh: break;
+    }
+    return shop::WeighingStage::closed;
+}
+
+std::optional<Weight> BenchController::reading_at(shop::WeighingStage stage) const
+{
+    const auto& all = held_->parcel.weighings;
+    const auto last = std::find_if(all.rbegin(), all.rend(), [&](const auto& w) { return w.stage == stage; });
+    return last == all.rend() ? std::nullopt : std::optional(last->weight);
+}
+
+QString BenchController::stage() const
+{
+    switch (shown_stage_) {
+    case shop::WeighingStage::contents: return tr("contents");
+    case shop::WeighingStage::closed: return tr("closed");
+    case shop::WeighingStage::labelled: return tr("labelled");
+    }
+    return {};
+}
+
+bool BenchController::all_scanned() const
+{
+    for (std::size_t i = 0; i < plan_steps_.size(); ++i) {
+        const ParcelStep& step = plan_steps_[i];
+        if (step.kind != ParcelStep::Kind::put_in) continue;
+        if (step.unscannable || (!step.good.empty() && (i >= 62 || (held_->parcel.scanned >> i & 1) == 0)))
+            return false;
+    }
+    return true;
+}
+
+// The scale on the cable: what it shows is always seen, a settled weight is taken once, where the step asks for one.
+void BenchController::scaleSays(const weighing::ScaleSays& said)
+{
+    using State = weighing::ScaleState;
+    on_scale_ = said;
+    scale_stops_ = false;
+    const auto stops = [&](const QString& words) {
+        scale_ = words;
+        scale_stops_ = true;
+    };
+    switch (said.state) {
+    case State::absent: scale_.clear(); break;
+    case State::zero: scale_ = tr("scale ready"); break;
+    case State::moving: scale_ = tr("scale: settling"); break;
+    case State::settled: scale_ = tr("scale: %1").arg(words::weight(said.weight)); break;
+    case State::under_zero: stops(tr("scale below zero: take all off and zero it")); break;
+    case State::over_limit: stops(tr("too heavy for the scale")); break;
+    case State::needs_zero: stops(tr("zero the scale")); break;
+    case State::needs_calibration: stops(tr("the scale asks to be calibrated")); break;
+    case State::faulty: stops(tr("the scale reports a fault")); break;
+    case State::unreadable: stops(tr("the scale speaks in a unit that is not understood")); break;
+    }
+    emit liveChanged();
+    const ParcelStep* step = now();
+    if (!said.fresh || step == nullptr) return;
+    const bool asked = step->kind == ParcelStep::Kind::weigh || step->kind == ParcelStep::Kind::label ||
+                       stage_now() == shop::WeighingStage::contents;
+    if (!asked) return;
+    const bool weighing_step = step->kind == ParcelStep::Kind::weigh;
+    if (!take(said.weight)) return;
+    if (weighing_step && verdict_kind_ == 1) done(); // right: on to the label, hands free
+}
+
+bool BenchController::take(Weight weight, bool overridden)
+{
+    const shop::WeighingStage stage = stage_now();
+    const ScaleCheck check = check_scale(day_, *held_, stage, weight);
+    book::Reading reading{stage, weight, overridden, check.by_parts, std::nullopt};
+    const bool right_weight = check.finding.verdict == weighing::Finding::Verdict::right;
+    if (right_weight && !overridden && stage != shop::WeighingStage::contents && all_scanned()) {
+        reading.lesson = planning::lesson_of(held_->plan, day_.cupboard(), stage, weight);
+    }
+    if (!settle(book::weigh(day_.book(), {id_}, reading))) return false;
+    day_.moved();
+    if (overridden) return true;
+    if (verdict_kind_ == 1)
+        emit right();
+    else if (verdict_kind_ == 3)
+        emit wrong(tr("Look into it"), joined({verdict_, verdict_more_}, QStringLiteral(". ")));
+    return true;
 }
 
 void BenchController::setLayer(int layer)
@@ -232,7 +338,7 @@ void BenchController::done()
     if (step == nullptr) return;
     if (step->kind == ParcelStep::Kind::label) return stuckOn();
     if (step->kind == ParcelStep::Kind::weigh) {
-        if (!reading_now_) {
+        if (!reading_at(shop::WeighingStage::closed)) {
             emit said(tr("Type what the scale says (W), or press Y to go on without weighing."));
             return;
         }
@@ -245,10 +351,10 @@ void BenchController::done()
     advance();
 }
 
-void BenchController::advance()
+void BenchController::advance(bool scanned)
 {
     scanned_ = 0;
-    if (settle(book::bench_tick(day_.book(), {id_}, current_step_ + 1))) day_.moved();
+    if (settle(book::bench_tick(day_.book(), {id_}, current_step_ + 1, scanned))) day_.moved();
 }
 
 void BenchController::back()
@@ -261,7 +367,8 @@ void BenchController::back()
 bool BenchController::pack()
 {
     if (held_->parcel.state == shop::ParcelState::packed) return true;
-    if (const auto quote = quote_at(day_, *held_, reading_now_.value_or(held_->plan.weight.mean))) {
+    if (const auto quote =
+            quote_at(day_, *held_, reading_at(shop::WeighingStage::closed).value_or(held_->plan.weight.mean))) {
         if (!settle(book::choose_service(day_.book(), {id_}, quote->carrier, quote->service, quote->price()->total)))
             return false;
     }
@@ -273,14 +380,7 @@ QString BenchController::weigh(const QString& typed)
     if (!held_) return {};
     const auto weight = typed_weight(typed);
     if (!weight) return tr("“%1” is not a weight in grams").arg(typed);
-    reading_now_ = weight;
-    if (!settle(book::weigh(day_.book(), {id_}, shop::WeighingStage::closed, *weight))) return {};
-    showScale();
-    if (verdict_kind_ == 1)
-        emit right();
-    else if (verdict_kind_ == 3)
-        emit wrong(tr("Look into it"), joined({verdict_, verdict_more_}, QStringLiteral(". ")));
-    day_.moved();
+    (void)take(*weight);
     return {};
 }
 
@@ -288,9 +388,9 @@ void BenchController::itIsRight()
 {
     const ParcelStep* step = now();
     if (step == nullptr) return;
-    if (reading_now_ && !settle(book::weigh(day_.book(), {id_}, shop::WeighingStage::closed, *reading_now_, true)))
-        return;
-    if (step->kind != ParcelStep::Kind::weigh) return;
+    const bool weighing_step = step->kind == ParcelStep::Kind::weigh;
+    if (const auto seen = reading_at(shown_stage_); seen && verdict_kind_ >= 2 && !take(*seen, true)) return;
+    if (!weighing_step) return;
     if (pack()) advance();
 }
 
@@ -303,9 +403,17 @@ void BenchController::stuckOn()
         return;
     }
     const QString number = text(held_->parcel.number);
+    // The label and its pouch can tip a step: what was weighed last says what it costs, unless it is paid for already.
+    if (const auto weight = reading_at(shop::WeighingStage::labelled);
+        weight && book::postage_bought(day_.book(), {id_}).empty()) {
+        const auto quote = quote_at(day_, *held_, *weight);
+        if (quote && quote->price()->total != held_->parcel.postage &&
+            !settle(book::choose_service(day_.book(), {id_}, quote->carrier, quote->service, quote->price()->total))) {
+            return;
+        }
+    }
     if (!settle(book::mark_labelled(day_.book(), {id_}))) return;
     copying_ = false;
-    reading_now_.reset();
     id_ = 0;
     emit right();
     emit said(tr("Parcel %1 is labelled").arg(number));
@@ -328,6 +436,20 @@ void BenchController::changesSeen()
         return;
     }
     day_.moved();
+}
+
+void BenchController::holdUntilMonday()
+{
+    if (!held_ || wait_.isEmpty()) return;
+    const shop::HeldOrder* order = order_of(day_, held_->plan.pieces);
+    if (order == nullptr) return;
+    const unsigned weekday = std::chrono::weekday(day_.today()).iso_encoding();
+    const Date monday = day_.today() + std::chrono::days(8 - static_cast<int>(weekday));
+    const std::string reason = tr("held in the heat until Monday").toStdString();
+    if (!settle(book::set_aside(day_.book(), order->id, reason, monday))) return;
+    emit said(tr("Held until %1").arg(words::date(monday)));
+    day_.moved();
+    later();
 }
 
 void BenchController::printAgain()
@@ -444,7 +566,7 @@ bool BenchController::scan(const QString& code)
     if (step->kind == ParcelStep::Kind::put_in && is_scanned(step->good)) {
         emit right();
         if (++scanned_ >= step->pieces)
-            advance();
+            advance(true);
         else
             show();
         return true;
@@ -453,6 +575,25 @@ bool BenchController::scan(const QString& code)
         if (!is_scanned(plan_steps_[i].good)) continue;
         const bool before = static_cast<int>(i) < current_step_;
         emit wrong(before ? tr("That is in already") : tr("Not yet"), tr("Now: %1").arg(step->now));
+        return false;
+    }
+    const std::string plain = utf8(QString(code).remove(QLatin1Char(' ')).toUpper());
+    const bool digits = std::all_of(plain.begin(), plain.end(), [](char c) { return c >= '0' && c <= '9'; });
+    if (step->kind == ParcelStep::Kind::label && plain.size() >= 8) {
+        // The carrier's own label: its number and this parcel belong together from now on.
+        const bool s10 = plain.size() == 13 && !digits;
+        if (s10 && !shop::s10_ok(plain)) {
+            emit wrong(tr("Scan it again"), tr("The check digit of %1 is wrong.").arg(code));
+            return true;
+        }
+        if (!settle(book::set_tracking(day_.book(), {id_}, plain))) return true;
+        emit right();
+        emit said(tr("Parcel %1 travels as %2").arg(text(held_->parcel.number), code));
+        day_.moved();
+        return true;
+    }
+    if (digits && plain.size() >= 8 && plain.size() <= 14 && !shop::gtin_ok(plain)) {
+        emit wrong(tr("Scan it again"), tr("The check digit of %1 is wrong.").arg(code));
         return false;
     }
     emit wrong(tr("Not in this parcel"), tr("%1 is not ordered here.").arg(code));

@@ -4,6 +4,7 @@
 #include "app/view/bench_steps.h"
 #include "app/view/row_model.h"
 #include "app/view/scenes.h"
+#include "core/weighing/scale_feed.h"
 
 #include <QVariant>
 
@@ -77,6 +78,11 @@ class BenchController : public QObject {
     Q_PROPERTY(QString edge READ edge NOTIFY scaleChanged) // "182 g below the step edge"
     Q_PROPERTY(bool edgeAtRisk READ edgeAtRisk NOTIFY scaleChanged)
     Q_PROPERTY(stow::view::RulerScene ruler READ ruler NOTIFY scaleChanged)
+    Q_PROPERTY(QString saving READ saving NOTIFY scaleChanged)     // "3 mm thinner goes as large letter: saves 2.40"
+    Q_PROPERTY(QString stage READ stage NOTIFY scaleChanged)       // "contents", "closed", "labelled"
+    Q_PROPERTY(QString scale READ scale NOTIFY liveChanged)        // what the scale on the cable says; empty: none
+    Q_PROPERTY(bool scaleStops READ scaleStops NOTIFY liveChanged) // overloaded, to be zeroed...
+    Q_PROPERTY(QString wait READ wait NOTIFY changed)              // "soft in the heat: hold until Monday"; empty: none
 public:
     explicit BenchController(Day& day, QObject* parent = nullptr);
 
@@ -107,7 +113,7 @@ public:
     void setLayer(int layer);
     QString layerWords() const;
     int highlight() const { return highlight_; }
-    QString reading() const { return reading_; }
+    QString reading() const { return reading_words_; }
     QString verdict() const { return verdict_; }
     QString verdictMore() const { return verdict_more_; }
     int verdictKind() const { return verdict_kind_; }
@@ -115,6 +121,11 @@ public:
     QString edge() const { return edge_; }
     bool edgeAtRisk() const { return edge_at_risk_; }
     RulerScene ruler() const { return ruler_; }
+    QString saving() const { return saving_; }
+    QString stage() const;
+    QString scale() const { return scale_; }
+    bool scaleStops() const { return scale_stops_; }
+    QString wait() const { return wait_; }
 
     Q_INVOKABLE void open(qlonglong parcel);         // 0: the first that waits
     Q_INVOKABLE void done();                         // the current step
@@ -126,16 +137,19 @@ public:
     Q_INVOKABLE void stuckOn(); // the label sits on this parcel
     Q_INVOKABLE void labelMissing();
     Q_INVOKABLE void printAgain();
-    Q_INVOKABLE void changesSeen(); // the parcel still serves the changed order
-    Q_INVOKABLE void later();       // put it back, take the next
+    Q_INVOKABLE void holdUntilMonday(); // what softens does not lie in a hot depot over the weekend
+    Q_INVOKABLE void changesSeen();     // the parcel still serves the changed order
+    Q_INVOKABLE void later();           // put it back, take the next
     bool scan(const QString& code);
 
     void refresh();
+    void scaleSays(const weighing::ScaleSays& said); // the scale on the cable
 
 signals:
     void changed();
     void layerChanged();
     void scaleChanged();
+    void liveChanged();
     void said(const QString& words);
     void wrong(const QString& word, const QString& words);
     void right();
@@ -145,14 +159,19 @@ private:
     void showScale();
     const ParcelStep* now() const;
     bool settle(const book::Done& done); // false: refused, and said
-    void advance();
+    void advance(bool scanned = false);
+    bool take(Weight weight, bool overridden = false); // recorded, and judged
+    shop::WeighingStage stage_now() const;
+    std::optional<Weight> reading_at(shop::WeighingStage stage) const;
+    bool all_scanned() const;
     bool pack();
     void undo_last();
 
     Day& day_;
     std::optional<book::HeldParcel> held_;
     std::vector<ParcelStep> plan_steps_;
-    std::optional<Weight> reading_now_;
+    shop::WeighingStage shown_stage_ = shop::WeighingStage::closed;
+    weighing::ScaleSays on_scale_;
     int scanned_ = 0;      // pieces of the current step
     bool copying_ = false; // the printer is out
     bool order_changed_ = false;
@@ -161,10 +180,12 @@ private:
     qlonglong id_ = 0;
     QString parcel_, whose_, count_, outer_, proof_, outer_size_, filler_, caution_, note_, address_;
     QString do_now_, do_now_more_, done_words_;
-    QString reading_, verdict_, verdict_more_, service_, edge_;
+    QString reading_words_, saving_, scale_, wait_;
+    QString verdict_, verdict_more_, service_, edge_;
     ParcelScene scene_;
     RulerScene ruler_;
     int current_step_ = 0, layers_ = 0, layer_ = 0, highlight_ = 0, verdict_kind_ = 0;
+    bool scale_stops_ = false;
     bool can_hand_over_ = false, weighing_ = false, edge_at_risk_ = false;
 };
 

@@ -3,6 +3,7 @@
 #include "app/scale_check.h"
 #include "app/view/text.h"
 #include "app/words/format.h"
+#include "core/postage/saving.h"
 #include "core/weighing/expected.h"
 
 #include <QCoreApplication>
@@ -47,6 +48,7 @@ postage::ParcelFacts facts_of(const Day& day, const planning::ParcelPlan& plan, 
     facts.closed = plan.closed;
     if (const shop::Supply* supply = day.cupboard().supply(plan.outer); supply != nullptr && supply->form) {
         facts.roll = supply->form->kind == OuterKind::tube;
+        facts.soft = supply->form->kind == OuterKind::mailer || supply->form->kind == OuterKind::padded_mailer;
     }
     facts.weight = weight;
     facts.holds = plan.holds;
@@ -76,21 +78,49 @@ std::optional<postage::Quote> quote_at(const Day& day, const book::HeldParcel& h
     return std::nullopt;
 }
 
-ScaleWords scale_words(const Day& day, const book::HeldParcel& held, std::optional<Weight> reading)
+QString saving_words(const Day& day, const postage::ParcelFacts& facts, const postage::Quote& now)
+{
+    const postage::Tariffs tariffs(day.rate_sheets());
+    const auto found = postage::savings(tariffs, facts, now);
+    if (found.empty()) return {};
+    // The one that asks least: grams first where both are small, then the fewest millimetres.
+    const auto least = std::min_element(found.begin(), found.end(), [](const auto& a, const auto& b) {
+        return std::pair(a.less, a.lighter) < std::pair(b.less, b.lighter);
+    });
+    const QString as = least->format.empty() || least->format == now.price()->format
+                           ? Say::tr("costs %1").arg(words::money(least->total))
+                           : Say::tr("goes as %1").arg(text(least->format));
+    const auto say = [&](const QString& less) {
+        return Say::tr("%1 %2: saves %3").arg(less, as, words::money(least->saves));
+    };
+    switch (least->by) {
+    case postage::Saving::By::length: return say(Say::tr("%1 shorter").arg(words::length(least->less)));
+    case postage::Saving::By::width: return say(Say::tr("%1 narrower").arg(words::length(least->less)));
+    case postage::Saving::By::height: return say(Say::tr("%1 thinner").arg(words::length(least->less)));
+    case postage::Saving::By::weight: return say(Say::tr("%1 lighter").arg(words::weight(least->lighter)));
+    }
+    return {};
+}
+
+ScaleWords scale_words(const Day& day, const book::HeldParcel& held, shop::WeighingStage stage,
+                       std::optional<Weight> reading)
 {
     ScaleWords said;
-    const shop::WeightEstimate& expected = held.plan.weight;
+    const bool contents = stage == shop::WeighingStage::contents;
+    const shop::WeightEstimate& expected = contents ? held.plan.contents_weight : held.plan.weight;
     said.ruler.expected = in_grams(expected.mean);
     said.ruler.sigma = in_grams(expected.spread);
     const QString seen_from =
         Say::tr("a thing missing is seen from %1 on").arg(words::weight(weighing::least_detectable(expected.spread)));
     if (!reading) {
         said.verdict = Say::tr("expected %1").arg(words::weight_and_spread(expected));
-        said.more = seen_from;
+        said.more = drift_words(day);
+        if (said.more.isEmpty()) said.more = seen_from;
     } else {
         said.reading = words::weight(*reading);
         said.ruler.reading = in_grams(*reading);
-        const weighing::Finding finding = check_scale(day, held, shop::WeighingStage::closed, *reading);
+        const ScaleCheck check = check_scale(day, held, stage, *reading);
+        const weighing::Finding& finding = check.finding;
         said.verdict = words_of(day, finding);
         said.more = Say::tr("expected %1").arg(words::weight_and_spread(finding.expected));
         if (finding.verdict == weighing::Finding::Verdict::right) {
@@ -104,6 +134,11 @@ ScaleWords scale_words(const Day& day, const book::HeldParcel& held, std::option
         }
     }
 
+    if (contents) { // no postage is paid for contents alone
+        said.service = Say::tr("contents, before filler");
+        said.ruler.sentence = said.reading.isEmpty() ? said.verdict : Say::tr("%1, %2").arg(said.reading, said.verdict);
+        return said;
+    }
     const auto [carrier, service] = service_of(held);
     const Weight weight = reading.value_or(expected.mean);
     const auto quote = quote_at(day, held, weight);
@@ -120,6 +155,7 @@ ScaleWords scale_words(const Day& day, const book::HeldParcel& held, std::option
         return said;
     }
     const postage::Price& price = *quote->price();
+    said.saving = saving_words(day, facts_of(day, held.plan, weight), *quote);
     said.service =
         joined({joined({text(quote->carrier), text(quote->service_name),
                         price.zone.empty() ? QString() : Say::tr("zone %1").arg(text(price.zone))},
@@ -132,7 +168,11 @@ ScaleWords scale_words(const Day& day, const book::HeldParcel& held, std::option
         const double over = weighing::probability_above(now, edge);
         said.edge_at_risk = over > worth_saying;
         said.edge = Say::tr("%1 below the step edge").arg(words::weight(edge - weight));
-        if (said.edge_at_risk && price.next_step) {
+        if (reading && price.next_step && weighing::cannot_be_sure(weight, day.cupboard().house.scale_step, edge)) {
+            said.edge = Say::tr("on the step edge, cannot be sure: %1 or %2")
+                            .arg(words::money(price.total), words::money(*price.next_step));
+        }
+        if (said.edge_at_risk && price.next_step && !reading) {
             said.edge +=
                 QStringLiteral(": ") + Say::tr("%1 it costs %2").arg(odds(over), words::money(*price.next_step));
         }

@@ -14,7 +14,8 @@ namespace stow::view {
 
 struct ScaleWords {
     QString reading, verdict, more, service, edge;
-    int kind = 0; // 0 nothing yet, 1 right, 2 look here, 3 stop
+    QString saving; // "3 mm thinner goes as a large letter: saves 2.40"
+    int kind = 0;   // 0 nothing yet, 1 right, 2 look here, 3 stop
     bool edge_at_risk = false;
     RulerScene ruler;
 };
@@ -25,6 +26,10 @@ postage::ParcelFacts facts_of(const Day& day, const planning::ParcelPlan& plan, 
 // The quote of the parcel's own service at this weight; nothing when it does not take it.
 std::optional<postage::Quote> quote_at(const Day& day, const book::HeldParcel& held, Weight weight);
 
-ScaleWords scale_words(const Day& day, const book::HeldParcel& held, std::optional<Weight> reading);
+ScaleWords scale_words(const Day& day, const book::HeldParcel& held, shop::WeighingStage stage,
+                       std::optional<Weight> reading);
+
+// What the least change that lowers the price would save; empty: none within reach.
+QString saving_words(const Day& day, const postage::ParcelFacts& facts, const postage::Quote& now);
 
 } // namespace stow::view

@@ -78,6 +78,7 @@ ParcelStep put_in(const planning::ParcelPlan& plan, const papers::BenchCard& car
             step.layer = std::max(step.layer, layers[i]);
         }
     }
+    step.unscannable = item != nullptr && !item->content.empty();
     if (item != nullptr && item->kind == planning::PackedItem::Kind::good) {
         step.good = item->good;
         step.pieces = count;
@@ -121,6 +122,20 @@ std::vector<ParcelStep> parcel_steps(const Day& day, const book::HeldParcel& hel
     return steps;
 }
 
+QString heat_words(const Day& day, const planning::ParcelPlan& plan)
+{
+    // The warm months of the northern half of Europe and the days whose parcels wait out a weekend: our judgement.
+    const unsigned month = static_cast<unsigned>(std::chrono::year_month_day(day.today()).month());
+    const unsigned weekday = std::chrono::weekday(day.today()).iso_encoding();
+    if (month < 5 || month > 9 || weekday < 4) return {};
+    for (const shop::Piece& piece : plan.pieces) {
+        const shop::Good* good = day.cupboard().good(piece.good);
+        if (good == nullptr || !good->softens_above_c) continue;
+        return Say::tr("%1 softens above %2 °C: hold until Monday?").arg(text(good->name)).arg(*good->softens_above_c);
+    }
+    return {};
+}
+
 QString cautions(const Day& day, const planning::ParcelPlan& plan)
 {
     QStringList said;
@@ -129,6 +144,7 @@ QString cautions(const Day& day, const planning::ParcelPlan& plan)
     };
     if (plan.weight.mean >= day.cupboard().house.heavy) said += Say::tr("heavy: two hands or a trolley");
     if (holds("flammable")) said += Say::tr("flammable: the carrier’s rules decide");
+    if (holds("ask carrier")) said += Say::tr("restricted: ask the carrier before it goes");
     if (holds("glass")) said += Say::tr("glass: look it over");
     if (holds("liquid")) said += Say::tr("liquid: caps tight, upright");
     return said.join(QStringLiteral(" · "));

@@ -20,9 +20,13 @@ struct ParcelStep {
     int layer = 0;       // drawn up to this one; 0: all
     shop::GoodCode good; // of put_in, for the scanner
     int pieces = 0;
+    bool unscannable = false; // goods inside it that no scan at the bench can check: a gift box
 };
 
 std::vector<ParcelStep> parcel_steps(const Day& day, const book::HeldParcel& held);
+
+// What softens, and the days in which it would lie in the heat over a weekend; empty: it may go.
+QString heat_words(const Day& day, const planning::ParcelPlan& plan);
 
 // What the tool warns of with this parcel; empty: nothing.
 QString cautions(const Day& day, const planning::ParcelPlan& plan);

@@ -1,5 +1,7 @@
 #include "app/view/collections.h"
 
+#include "core/postage/calendar.h"
+
 #include <algorithm>
 
 namespace stow::view {
@@ -9,13 +11,6 @@ namespace {
 bool valid(const postage::RateSheet& sheet, Date today)
 {
     return (!sheet.valid_from || *sheet.valid_from <= today) && (!sheet.valid_until || today <= *sheet.valid_until);
-}
-
-bool collects(const postage::Service& service, Date today)
-{
-    const auto weekday = static_cast<int>(std::chrono::weekday{today}.iso_encoding());
-    if (service.weekdays.empty()) return weekday <= 5;
-    return std::find(service.weekdays.begin(), service.weekdays.end(), weekday) != service.weekdays.end();
 }
 
 // Whether `a` tells more about the rest of the day than `b`.
@@ -36,8 +31,9 @@ std::vector<Collection> collections(const Day& day)
         auto found = std::find_if(all.begin(), all.end(), [&](const auto& c) { return c.carrier == sheet.carrier; });
         if (found == all.end()) found = all.insert(all.end(), Collection{sheet.carrier, std::nullopt});
         for (const postage::Service& service : sheet.services) {
-            if (!service.cut_off || !collects(service, day.today())) continue;
-            if (!found->at || nearer(*service.cut_off, *found->at, day.time())) found->at = service.cut_off;
+            const auto at = postage::cut_off_on(service, day.today());
+            if (!at || postage::collection_day(service, sheet.holidays, day.today()) != day.today()) continue;
+            if (!found->at || nearer(*at, *found->at, day.time())) found->at = at;
         }
     }
     return all;

@@ -1,7 +1,10 @@
 // The cupboard: goods, supplies, rate sheets, records and how this house works.
 #pragma once
 
+#include "app/view/before_sale.h"
+#include "app/view/rates.h"
 #include "app/view/row_model.h"
+#include "app/view/sending.h"
 #include "core/shop/codes.h"
 
 #include <QUrl>
@@ -126,52 +129,6 @@ private:
     QString headline_;
 };
 
-struct RateRow { // one step
-    Q_GADGET
-    Q_PROPERTY(QString service MEMBER service)
-    Q_PROPERTY(QString zone MEMBER zone)
-    Q_PROPERTY(QString format MEMBER format)
-    Q_PROPERTY(QString upTo MEMBER up_to)
-    Q_PROPERTY(QString price MEMBER price)
-    Q_PROPERTY(bool first MEMBER first)
-public:
-    QString service, zone, format, up_to, price;
-    bool first = false; // of its service, zone and format
-};
-
-class RatesController : public QObject {
-    Q_OBJECT
-    QML_ELEMENT
-    QML_UNCREATABLE("made by the program")
-    Q_PROPERTY(QStringList sheets READ sheets NOTIFY changed)
-    Q_PROPERTY(int current READ current WRITE setCurrent NOTIFY changed)
-    Q_PROPERTY(QString facts READ facts NOTIFY changed) // valid, currency, tax
-    Q_PROPERTY(QStringList problems READ problems NOTIFY changed)
-    Q_PROPERTY(stow::view::RowModel* steps READ steps CONSTANT)
-public:
-    explicit RatesController(Day& day, QObject* parent = nullptr);
-    QStringList sheets() const { return sheets_; }
-    int current() const { return current_; }
-    void setCurrent(int sheet);
-    QString facts() const { return facts_; }
-    QStringList problems() const { return problems_; }
-    RowModel* steps() { return &steps_; }
-
-    Q_INVOKABLE void takeIn(const QUrl& file);
-    void refresh();
-
-signals:
-    void changed();
-    void said(const QString& words);
-
-private:
-    Day& day_;
-    QStringList sheets_, problems_;
-    QString facts_;
-    int current_ = 0;
-    Rows<RateRow> steps_;
-};
-
 struct RecordRow {
     Q_GADGET
     Q_PROPERTY(QString name MEMBER name)
@@ -244,6 +201,8 @@ class CupboardController : public QObject {
     Q_PROPERTY(stow::view::RatesController* rates READ rates CONSTANT)
     Q_PROPERTY(stow::view::RecordsController* records READ records CONSTANT)
     Q_PROPERTY(stow::view::HouseController* house READ house CONSTANT)
+    Q_PROPERTY(stow::view::SendingController* sending READ sending CONSTANT)
+    Q_PROPERTY(stow::view::BeforeSaleController* beforeSale READ beforeSale CONSTANT)
 public:
     explicit CupboardController(Day& day, QObject* parent = nullptr);
     GoodsController* goods() { return &goods_; }
@@ -251,6 +210,8 @@ public:
     RatesController* rates() { return &rates_; }
     RecordsController* records() { return &records_; }
     HouseController* house() { return &house_; }
+    SendingController* sending() { return &sending_; }
+    BeforeSaleController* beforeSale() { return &before_sale_; }
     void refresh();
 
 private:
@@ -259,6 +220,8 @@ private:
     RatesController rates_;
     RecordsController records_;
     HouseController house_;
+    SendingController sending_;
+    BeforeSaleController before_sale_;
 };
 
 } // namespace stow::view

@@ -190,7 +190,8 @@ QString HouseController::set(const QString& key, const QString& typed)
 }
 
 CupboardController::CupboardController(Day& day, QObject* parent)
-    : QObject(parent), goods_(day), supplies_(day), rates_(day), records_(day), house_(day)
+    : QObject(parent), goods_(day), supplies_(day), rates_(day), records_(day), house_(day), sending_(day),
+      before_sale_(day)
 {
 }
 
@@ -201,6 +202,8 @@ void CupboardController::refresh()
     rates_.refresh();
     records_.refresh();
     house_.refresh();
+    sending_.refresh();
+    before_sale_.refresh();
 }
 
 } // namespace stow::view

@@ -32,6 +32,8 @@ Desk::Desk(Day& day, QObject* parent)
     hears(*cupboard_.supplies());
     hears(*cupboard_.rates());
     hears(*cupboard_.house());
+    hears(*cupboard_.sending());
+    hears(*cupboard_.beforeSale());
     connect(&pick_, &PickController::wrong, this, &Desk::stop);
     connect(&bench_, &BenchController::wrong, this, &Desk::stop);
     connect(&pick_, &PickController::right, this, &Desk::right);
@@ -54,6 +56,16 @@ Desk::Desk(Day& day, QObject* parent)
         if (known && value >= 0 && value <= static_cast<int>(Place::Cupboard)) place_ = static_cast<Place>(value);
     }
     refresh();
+}
+
+void Desk::plugIn(std::unique_ptr<scale::Device> device)
+{
+    scale_ = std::make_unique<scale::ScaleReader>(std::move(device));
+    connect(scale_.get(), &scale::ScaleReader::says, &bench_, [this](const weighing::ScaleSays& said) {
+        weighing::ScaleSays heard = said;
+        heard.fresh = said.fresh && place_ == Place::Bench && stop_word_.isEmpty();
+        bench_.scaleSays(heard);
+    });
 }
 
 void Desk::setPlace(Place place)

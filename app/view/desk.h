@@ -1,6 +1,7 @@
 // The desk: everything the window shows, made once by main and handed to Main.qml as its one property.
 #pragma once
 
+#include "app/scale/scale_reader.h"
 #include "app/view/arrivals.h"
 #include "app/view/bench.h"
 #include "app/view/cupboard.h"
@@ -56,6 +57,8 @@ public:
     QString stopWord() const { return stop_word_; }
     QString stopMore() const { return stop_more_; }
 
+    void plugIn(std::unique_ptr<scale::Device> device); // the scale on the cable
+
     Q_INVOKABLE void undo();
     Q_INVOKABLE void scan(const QString& code);    // wherever she is
     Q_INVOKABLE void goOn();                       // past the stop word
@@ -88,6 +91,7 @@ private:
     Place place_ = Place::Arrivals;
     bool dark_ = false;
     QTimer clock_;
+    std::unique_ptr<scale::ScaleReader> scale_;
     QString notice_, undo_words_, stop_word_, stop_more_;
 };
 

@@ -51,7 +51,10 @@ QString service_name(const Day& day, const shop::Parcel& parcel)
 
 } // namespace
 
-HandOverController::HandOverController(Day& day, QObject* parent) : QObject(parent), day_(day) {}
+HandOverController::HandOverController(Day& day, QObject* parent) : QObject(parent), day_(day), dispatch_(day)
+{
+    connect(&dispatch_, &DispatchController::said, this, &HandOverController::said);
+}
 
 void HandOverController::refresh()
 {
@@ -132,6 +135,7 @@ void HandOverController::refresh()
     summary_ = handed > 0 ? tr("%n handed over today", nullptr, handed) : QString();
     carriers_.show(std::move(carriers));
     parcels_.show(std::move(rows));
+    dispatch_.refresh();
     emit changed();
 }
 
@@ -159,10 +163,8 @@ QString HandOverController::setTracking(int index, const QString& number)
 {
     const LabelledRow* row = parcels_.shown(index);
     if (row == nullptr) return {};
-    if (const auto done = book::set_tracking(day_.book(), {row->parcel}, utf8(number)); !done)
-        return words::refused(done.error());
-    day_.moved();
-    return {};
+    dispatch_.look(row->parcel);
+    return dispatch_.setTracking(number);
 }
 
 void HandOverController::cameBack(int index)

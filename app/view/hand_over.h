@@ -1,6 +1,7 @@
 // Hand-over: what each courier takes, on a numbered list, and the tracking numbers.
 #pragma once
 
+#include "app/view/dispatch.h"
 #include "app/view/row_model.h"
 
 namespace stow {
@@ -51,6 +52,7 @@ class HandOverController : public QObject {
     Q_PROPERTY(QString headline READ headline NOTIFY changed)
     Q_PROPERTY(QString summary READ summary NOTIFY changed)
     Q_PROPERTY(bool empty READ empty NOTIFY changed)
+    Q_PROPERTY(stow::view::DispatchController* dispatch READ dispatch CONSTANT)
 public:
     explicit HandOverController(Day& day, QObject* parent = nullptr);
 
@@ -59,6 +61,7 @@ public:
     QString headline() const { return headline_; }
     QString summary() const { return summary_; }
     bool empty() const { return parcels_.all().empty(); }
+    DispatchController* dispatch() { return &dispatch_; }
 
     Q_INVOKABLE void courierIsHere(int carrier); // closes the list of exactly the labelled parcels, and prints it
     Q_INVOKABLE QString setTracking(int parcel, const QString& number);
@@ -72,6 +75,7 @@ signals:
 
 private:
     Day& day_;
+    DispatchController dispatch_;
     Rows<CarrierRow> carriers_;
     Rows<LabelledRow> parcels_;
     QString headline_, summary_;

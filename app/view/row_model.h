@@ -71,6 +71,17 @@ public:
         rows_[index] = std::move(row);
         changedRow(index);
     }
+    // Puts one row in between, so that the others keep their focus. The filter is let go of.
+    void insert(std::size_t index, Row row)
+    {
+        setFilter({});
+        const int at = static_cast<int>(index);
+        beginInsertRows({}, at, at);
+        rows_.insert(rows_.begin() + at, std::move(row));
+        refilter();
+        endInsertRows();
+        emit countChanged();
+    }
     const std::vector<Row>& all() const { return rows_; }
     const Row* shown(int row) const { return row >= 0 && row < count() ? &rows_[source(row)] : nullptr; }
 

@@ -97,46 +97,48 @@ QString stuck(const planning::StuckOrder& s)
     return {};
 }
 
-QString problem(const intake::Problem& p)
+QString what_is_wrong(const intake::Problem& p)
 {
     using intake::ProblemKind;
+    const QString value = text(p.value);
+    const QString detail = text(p.detail);
+    switch (p.kind) {
+    case ProblemKind::unreadable_file: return Words::tr("cannot be opened");
+    case ProblemKind::empty_file: return Words::tr("is empty");
+    case ProblemKind::binary_file: return Words::tr("is not a table of text");
+    case ProblemKind::line_too_long: return Words::tr("a line is longer than %1").arg(detail);
+    case ProblemKind::too_many_rows: return Words::tr("has more rows than can be taken at once (%1)").arg(detail);
+    case ProblemKind::unreadable_text: return Words::tr("is written in letters that could not be read");
+    case ProblemKind::uneven_row: return Words::tr("has more or fewer cells than there are headings");
+    case ProblemKind::missing_column: return Words::tr("this column is missing");
+    case ProblemKind::missing_value: return Words::tr("nothing stands here");
+    case ProblemKind::not_a_number: return Words::tr("“%1” is not a number").arg(value);
+    case ProblemKind::not_positive: return Words::tr("“%1” must be more than zero").arg(value);
+    case ProblemKind::out_of_range: return Words::tr("“%1” is out of range (%2)").arg(value, detail);
+    case ProblemKind::not_a_date: return Words::tr("“%1” is not a date").arg(value);
+    case ProblemKind::unknown_word: return Words::tr("“%1” is not one of: %2").arg(value, detail);
+    case ProblemKind::unknown_code: return Words::tr("“%1” is not known").arg(value);
+    case ProblemKind::unknown_currency: return Words::tr("“%1” is not a currency (ISO 4217)").arg(value);
+    case ProblemKind::unknown_country: return Words::tr("“%1” is not a country").arg(value);
+    case ProblemKind::bad_postcode:
+        return Words::tr("the postcode “%1” does not look like one of that country").arg(value);
+    case ProblemKind::bad_check_digit: return Words::tr("the check digit of “%1” is wrong").arg(value);
+    case ProblemKind::duplicate: return Words::tr("“%1” stands here twice; the first was kept").arg(value);
+    case ProblemKind::conflicting_rows: return Words::tr("rows of one order disagree: “%1”").arg(value);
+    case ProblemKind::order_incomplete:
+        return Words::tr("another row of order “%1” is wrong, so all of it waits").arg(value);
+    case ProblemKind::unknown_member: return Words::tr("nothing of that name is known here");
+    case ProblemKind::bad_json: return Words::tr("is not JSON: %1").arg(detail);
+    }
+    return {};
+}
+
+QString problem(const intake::Problem& p)
+{
     QString where = text(p.file);
     if (p.row > 0) where += Words::tr(", row %1").arg(p.row);
     if (!p.column.empty()) where += Words::tr(", column %1").arg(text(p.column));
-    const QString value = text(p.value);
-    const QString detail = text(p.detail);
-    const auto what = [&]() -> QString {
-        switch (p.kind) {
-        case ProblemKind::unreadable_file: return Words::tr("cannot be opened");
-        case ProblemKind::empty_file: return Words::tr("is empty");
-        case ProblemKind::binary_file: return Words::tr("is not a table of text");
-        case ProblemKind::line_too_long: return Words::tr("a line is longer than %1").arg(detail);
-        case ProblemKind::too_many_rows: return Words::tr("has more rows than can be taken at once (%1)").arg(detail);
-        case ProblemKind::unreadable_text: return Words::tr("is written in letters that could not be read");
-        case ProblemKind::uneven_row: return Words::tr("has more or fewer cells than there are headings");
-        case ProblemKind::missing_column: return Words::tr("this column is missing");
-        case ProblemKind::missing_value: return Words::tr("nothing stands here");
-        case ProblemKind::not_a_number: return Words::tr("“%1” is not a number").arg(value);
-        case ProblemKind::not_positive: return Words::tr("“%1” must be more than zero").arg(value);
-        case ProblemKind::out_of_range: return Words::tr("“%1” is out of range (%2)").arg(value, detail);
-        case ProblemKind::not_a_date: return Words::tr("“%1” is not a date").arg(value);
-        case ProblemKind::unknown_word: return Words::tr("“%1” is not one of: %2").arg(value, detail);
-        case ProblemKind::unknown_code: return Words::tr("“%1” is not known").arg(value);
-        case ProblemKind::unknown_currency: return Words::tr("“%1” is not a currency (ISO 4217)").arg(value);
-        case ProblemKind::unknown_country: return Words::tr("“%1” is not a country").arg(value);
-        case ProblemKind::bad_postcode:
-            return Words::tr("the postcode “%1” does not look like one of that country").arg(value);
-        case ProblemKind::bad_check_digit: return Words::tr("the check digit of “%1” is wrong").arg(value);
-        case ProblemKind::duplicate: return Words::tr("“%1” stands here twice; the first was kept").arg(value);
-        case ProblemKind::conflicting_rows: return Words::tr("rows of one order disagree: “%1”").arg(value);
-        case ProblemKind::order_incomplete:
-            return Words::tr("another row of order “%1” is wrong, so all of it waits").arg(value);
-        case ProblemKind::unknown_member: return Words::tr("nothing of that name is known here");
-        case ProblemKind::bad_json: return Words::tr("is not JSON: %1").arg(detail);
-        }
-        return {};
-    }();
-    QString sentence = where + QStringLiteral(": ") + what + QLatin1Char('.');
+    QString sentence = where + QStringLiteral(": ") + what_is_wrong(p) + QLatin1Char('.');
     if (p.row > 0)
         sentence +=
             QLatin1Char(' ') + (p.stops ? Words::tr("This row was left out.") : Words::tr("The row was taken."));

@@ -17,6 +17,7 @@ QString reason(const planning::PassedOver& passed);     // the same, and "none l
 QString violation(const fitting::Violation& violation); // "bottle 2 overlaps jar 1 by 0.1 mm"
 QString reason(const postage::Refused& refused);        // "26 mm thick: a letter takes 25"
 QString stuck(const planning::StuckOrder& stuck);       // "2 of INK-SEA missing"
+QString what_is_wrong(const intake::Problem& problem);  // "“abc” is not a number"
 QString problem(const intake::Problem& problem);        // "orders.csv, row 4, weight: ... This row was left out."
 QString finding(const shop::OrderFinding& finding);     // "the postcode does not look right"
 QString fault(const postage::SheetProblem& problem);

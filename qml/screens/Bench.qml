@@ -41,6 +41,9 @@ Page {
         case Qt.Key_P:
             controller.printAgain();
             break;
+        case Qt.Key_H:
+            controller.holdUntilMonday();
+            break;
         case Qt.Key_S:
             controller.changesSeen();
             break;
@@ -245,6 +248,24 @@ Page {
                 wrapMode: Text.Wrap
                 maximumLineCount: 2
                 Layout.fillWidth: true
+            }
+            RowLayout {
+                visible: screen.controller.wait !== "" && !scale.alone
+                spacing: 16
+                Layout.fillWidth: true
+                Label {
+                    text: screen.controller.wait ? "! " + screen.controller.wait : ""
+                    color: Theme.ochreText
+                    font.bold: true
+                    wrapMode: Text.Wrap
+                    maximumLineCount: 2
+                    Layout.fillWidth: true
+                }
+                Button {
+                    text: qsTr("Hold it")
+                    keyHint: "H"
+                    onClicked: screen.controller.holdUntilMonday()
+                }
             }
             RowLayout {
                 visible: note.text !== "" && !scale.alone

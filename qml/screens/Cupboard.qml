@@ -17,7 +17,7 @@ FocusScope {
 
     Keys.onPressed: event => {
         if (event.modifiers & (Qt.ControlModifier | Qt.AltModifier)) return;
-        if (event.key >= Qt.Key_1 && event.key <= Qt.Key_5) {
+        if (event.key >= Qt.Key_1 && event.key <= Qt.Key_7) {
             event.accepted = true;
             screen.turnTo(event.key - Qt.Key_1);
         }
@@ -29,7 +29,7 @@ FocusScope {
         Chapters {
             Layout.leftMargin: Math.min(Theme.page, screen.width / 40) - 8
             Layout.topMargin: 8
-            names: [qsTr("Goods"), qsTr("Supplies"), qsTr("Rate sheets"), qsTr("Records"), qsTr("House")]
+            names: [qsTr("Goods"), qsTr("Supplies"), qsTr("Rate sheets"), qsTr("Records"), qsTr("House"), qsTr("Sending"), qsTr("Before the sale")]
             current: screen.shelf
             onChosen: index => screen.turnTo(index)
         }
@@ -38,7 +38,7 @@ FocusScope {
             Layout.fillWidth: true
             Layout.fillHeight: true
             focus: true
-            sourceComponent: [goods, supplies, rates, records, house][screen.shelf]
+            sourceComponent: [goods, supplies, rates, records, house, sending, beforeSale][screen.shelf]
             onLoaded: item.forceActiveFocus()
         }
     }
@@ -71,6 +71,18 @@ FocusScope {
         id: house
         House {
             controller: screen.controller.house
+        }
+    }
+    Component {
+        id: sending
+        Sending {
+            controller: screen.controller.sending
+        }
+    }
+    Component {
+        id: beforeSale
+        BeforeSale {
+            controller: screen.controller.beforeSale
         }
     }
 }

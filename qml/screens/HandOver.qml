@@ -1,6 +1,7 @@
 // Hand-over: what each courier takes, and the numbers they travel by.
 pragma ComponentBehavior: Bound
 import QtQuick
+import QtQuick.Dialogs
 import QtQuick.Layouts
 import Stowbench.App
 import Stowbench.Style
@@ -16,11 +17,38 @@ Page {
     aside: controller.summary
     footed: false
 
+    function details() {
+        if (list.currentIndex < 0) return;
+        panel.show(controller.parcels.value(list.currentIndex, "parcel"));
+    }
+    function carrierInHand(): string {
+        return controller.parcels.value(Math.max(0, list.currentIndex), "carrier") || "";
+    }
+    function pasteNumbers() {
+        const shown = [];
+        for (let row = 0; row < list.count; ++row) {
+            if (!controller.parcels.value(row, "tracking")) shown.push(controller.parcels.value(row, "number"));
+        }
+        controller.dispatch.pasteTracking(shown);
+    }
+
     Keys.onPressed: event => {
         if (event.modifiers & (Qt.ControlModifier | Qt.AltModifier)) return;
         event.accepted = true;
         if (event.key >= Qt.Key_1 && event.key <= Qt.Key_9) {
             controller.courierIsHere(event.key - Qt.Key_1);
+        } else if (event.key === Qt.Key_D) {
+            screen.details();
+        } else if (event.key === Qt.Key_S) {
+            controller.dispatch.writeSendFile(screen.carrierInHand());
+        } else if (event.key === Qt.Key_X) {
+            controller.dispatch.writeShopFiles();
+        } else if (event.key === Qt.Key_M) {
+            controller.dispatch.writeMessages();
+        } else if (event.key === Qt.Key_K) {
+            numbers.open();
+        } else if (event.key === Qt.Key_V) {
+            screen.pasteNumbers();
         } else if (event.key === Qt.Key_C) {
             if (list.currentIndex >= 0) controller.cameBack(list.currentIndex);
         } else if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter || event.key === Qt.Key_T) {
@@ -169,6 +197,46 @@ Page {
                 onClicked: screen.controller.cameBack(list.currentIndex)
             }
         }
+        Flow { // files of the day, and one parcel in detail
+            Layout.fillWidth: true
+            spacing: 8
+            Button {
+                text: qsTr("Postage, customs, message")
+                keyHint: "D"
+                enabled: list.currentIndex >= 0
+                onClicked: screen.details()
+            }
+            Button {
+                flat: true
+                text: qsTr("Send file")
+                keyHint: "S"
+                onClicked: screen.controller.dispatch.writeSendFile(screen.carrierInHand())
+            }
+            Button {
+                flat: true
+                text: qsTr("Numbers from a file")
+                keyHint: "K"
+                onClicked: numbers.open()
+            }
+            Button {
+                flat: true
+                text: qsTr("Paste numbers")
+                keyHint: "V"
+                onClicked: screen.pasteNumbers()
+            }
+            Button {
+                flat: true
+                text: qsTr("Files for the shops")
+                keyHint: "X"
+                onClicked: screen.controller.dispatch.writeShopFiles()
+            }
+            Button {
+                flat: true
+                text: qsTr("Messages")
+                keyHint: "M"
+                onClicked: screen.controller.dispatch.writeMessages()
+            }
+        }
         ListView {
             id: list
             Layout.fillWidth: true
@@ -269,5 +337,18 @@ Page {
                 }
             }
         }
+    }
+    over: [
+        DispatchPanel {
+            id: panel
+            controller: screen.controller.dispatch
+            onClosed: list.forceActiveFocus()
+        }
+    ]
+    FileDialog {
+        id: numbers
+        title: qsTr("A carrier's file with tracking numbers")
+        nameFilters: [qsTr("Tables (*.csv *.txt *.tsv)"), qsTr("All files (*)")]
+        onAccepted: screen.controller.dispatch.takeTracking(selectedFile)
     }
 }

@@ -83,6 +83,14 @@ Item {
                 Layout.fillWidth: true
             }
             Label {
+                visible: scale.controller.scale !== ""
+                text: (scale.controller.scaleStops ? "! " : "") + scale.controller.scale
+                color: scale.controller.scaleStops ? Theme.brick : Theme.secondInk
+                font.pixelSize: Theme.small
+                Layout.fillWidth: true
+                Accessible.name: text
+            }
+            Label {
                 id: faultText
                 visible: text !== ""
                 color: Theme.brick
@@ -109,7 +117,7 @@ Item {
                 Layout.fillHeight: false
                 spacing: 16
                 Label {
-                    text: scale.controller.service
+                    text: [scale.controller.service, scale.controller.saving].filter(s => s !== "").join(" · ")
                     quiet: true
                     wrapMode: Text.Wrap
                     maximumLineCount: 2

@@ -153,13 +153,25 @@ int main(int argc, char** argv)
     pictures.take(QStringLiteral("plan_another_outer"));
     pictures.press(Qt::Key_Escape);
     desk.setPlace(Place::Cupboard);
-    const std::array<const char*, 5> shelves{"goods", "supplies", "rates", "records", "house"};
+    const std::array<const char*, 7> shelves{"goods", "supplies", "rates", "records", "house", "sending", "before_sale"};
     for (std::size_t i = 0; i < shelves.size(); ++i) {
         pictures.press(static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(i)));
         pictures.take(QStringLiteral("cupboard_%1").arg(QLatin1String(shelves.at(i))));
-        if (i > 1) continue;
-        pictures.press(i == 0 ? Qt::Key_N : Qt::Key_Return);
+        if (i == 6) {
+            desk.cupboard()->beforeSale()->ask(0, QStringLiteral("2"), QStringLiteral("DE"), {});
+            pictures.take(QStringLiteral("cupboard_before_sale_asked"));
+        }
+        if (i == 2) desk.cupboard()->rates()->tryParcel(QStringLiteral("250 180 90 812 DE 20095"));
+        if (i == 2) pictures.take(QStringLiteral("cupboard_rates_tried"));
+        if (i > 2) continue;
+        pictures.press(i == 0 ? Qt::Key_N : i == 1 ? Qt::Key_Return : Qt::Key_P);
         pictures.take(QStringLiteral("cupboard_%1_one").arg(QLatin1String(shelves.at(i))));
+        pictures.press(Qt::Key_Escape);
+    }
+    desk.setPlace(Place::HandOver);
+    if (!desk.handOver()->empty()) {
+        pictures.press(Qt::Key_D);
+        pictures.take(QStringLiteral("hand_over_one"));
         pictures.press(Qt::Key_Escape);
     }
     pictures.press(Qt::Key_F, Qt::ControlModifier);

@@ -38,6 +38,7 @@ public:
     void close();
     bool is_open() const { return window_ != nullptr && window_->isVisible(); }
     AtTheWindow& at() { return *at_; }
+    view::Desk& desk() { return *desk_; } // for a scale on its cable, and to read what the window shows
 
 private:
     void open_book();

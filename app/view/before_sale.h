@@ -1,0 +1,58 @@
+// Before the sale: what it would cost to send some of a good somewhere; and what to charge for postage, as a table.
+#pragma once
+
+#include "app/view/row_model.h"
+
+namespace stow {
+class Day;
+}
+
+namespace stow::view {
+
+struct OfferRow { // one service
+    Q_GADGET
+    Q_PROPERTY(QString service MEMBER service)
+    Q_PROPERTY(QString price MEMBER price)
+    Q_PROPERTY(QString more MEMBER more)
+    Q_PROPERTY(bool chosen MEMBER chosen)
+public:
+    QString service, price; // price empty: it does not take it
+    QString more;           // parts, days; or why not
+    bool chosen = false;
+};
+
+class BeforeSaleController : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(QStringList goods READ goods NOTIFY changed)
+    Q_PROPERTY(QString answer READ answer NOTIFY answered) // "Carton K2, 812 ± 28 g, closed 206 × 156 × 106 mm"
+    Q_PROPERTY(QString risk READ risk NOTIFY answered)     // "one in twelve is heavier than the step: then 8.10"
+    Q_PROPERTY(QString saving READ saving NOTIFY answered)
+    Q_PROPERTY(stow::view::RowModel* services READ services CONSTANT)
+public:
+    explicit BeforeSaleController(Day& day, QObject* parent = nullptr);
+    QStringList goods() const { return goods_; }
+    QString answer() const { return answer_; }
+    QString risk() const { return risk_; }
+    QString saving() const { return saving_; }
+    RowModel* services() { return &services_; }
+
+    Q_INVOKABLE QString ask(int good, const QString& count, const QString& country, const QString& postcode);
+    Q_INVOKABLE void writeTable(); // every good for every country she has sent to, as CSV
+    void refresh();
+
+signals:
+    void changed();
+    void answered();
+    void said(const QString& words);
+
+private:
+    Day& day_;
+    QStringList goods_;
+    std::vector<std::string> codes_;
+    QString answer_, risk_, saving_;
+    Rows<OfferRow> services_;
+};
+
+} // namespace stow::view

@@ -1,0 +1,159 @@
+// Before the sale: what it would cost to send it there.
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Stowbench.App
+import Stowbench.Style
+
+Page {
+    id: screen
+
+    required property BeforeSaleController controller
+
+    headline: qsTr("Before the sale")
+    footed: false
+
+    function ask() {
+        country.fault = controller.ask(good.currentIndex, count.text, country.text, postcode.text);
+    }
+
+    Keys.onPressed: event => {
+        if (event.modifiers & (Qt.ControlModifier | Qt.AltModifier)) return;
+        event.accepted = true;
+        if (event.key === Qt.Key_E) controller.writeTable();
+        else if (event.key === Qt.Key_G) good.forceActiveFocus();
+        else event.accepted = false;
+    }
+
+    headRight: [
+        Button {
+            text: qsTr("Table of postage to charge")
+            keyHint: "E"
+            onClicked: screen.controller.writeTable()
+        }
+    ]
+
+    ColumnLayout {
+        anchors.fill: parent
+        anchors.bottomMargin: 16
+        spacing: 16
+        RowLayout {
+            Layout.fillWidth: true
+            Layout.fillHeight: false
+            spacing: 8
+            ColumnLayout {
+                spacing: 4
+                Layout.alignment: Qt.AlignTop
+                Label {
+                    text: qsTr("Good")
+                    quiet: true
+                    font.pixelSize: Theme.small
+                    Accessible.ignored: true
+                }
+                Choice {
+                    id: good
+                    focus: true
+                    label: qsTr("Good")
+                    model: screen.controller.goods
+                    implicitWidth: 400
+                }
+            }
+            Field {
+                id: count
+                label: qsTr("How many")
+                text: "1"
+                Layout.preferredWidth: 88
+                Layout.alignment: Qt.AlignTop
+                onAccepted: screen.ask()
+            }
+            Field {
+                id: country
+                label: qsTr("Country")
+                placeholder: "DE"
+                Layout.preferredWidth: 120
+                Layout.alignment: Qt.AlignTop
+                onAccepted: screen.ask()
+            }
+            Field {
+                id: postcode
+                label: qsTr("Postcode, if it matters")
+                Layout.preferredWidth: 176
+                Layout.alignment: Qt.AlignTop
+                onAccepted: screen.ask()
+            }
+            Button {
+                primary: true
+                text: qsTr("What would it cost?")
+                keyHint: qsTr("Enter")
+                Layout.alignment: Qt.AlignTop
+                Layout.topMargin: count.input.y
+                onClicked: screen.ask()
+            }
+            Item {
+                Layout.fillWidth: true
+            }
+        }
+        Label {
+            visible: text !== ""
+            text: screen.controller.answer
+            font.pixelSize: Theme.title
+            font.bold: true
+            wrapMode: Text.Wrap
+            Layout.fillWidth: true
+        }
+        Label {
+            visible: text !== ""
+            text: screen.controller.risk ? "! " + screen.controller.risk : ""
+            color: Theme.ochreText
+            font.bold: true
+            Layout.fillWidth: true
+        }
+        Label {
+            visible: text !== ""
+            text: screen.controller.saving
+            quiet: true
+            Layout.fillWidth: true
+        }
+        ListView {
+            id: list
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            clip: true
+            model: screen.controller.services
+            boundsBehavior: Flickable.StopAtBounds
+            Accessible.role: Accessible.List
+            Accessible.name: qsTr("Services")
+            delegate: TableRow {
+                id: row
+                required property int index
+                required property string service
+                required property string price
+                required property string more
+                required property bool chosen
+                sentence: [service, price, more].filter(words => words !== "").join(", ")
+                RowLayout {
+                    anchors.fill: parent
+                    spacing: 16
+                    Label {
+                        text: (row.chosen ? "✓ " : "") + row.service
+                        font.bold: row.chosen
+                        Layout.fillWidth: true
+                        Layout.preferredWidth: 2
+                    }
+                    Label {
+                        text: row.price || "–"
+                        font.bold: row.price !== ""
+                        horizontalAlignment: Text.AlignRight
+                        Layout.preferredWidth: 112
+                    }
+                    Label {
+                        text: row.more
+                        quiet: true
+                        Layout.fillWidth: true
+                        Layout.preferredWidth: 3
+                    }
+                }
+            }
+        }
+    }
+}
