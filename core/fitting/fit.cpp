@@ -7,6 +7,7 @@
 #include "core/fitting/exact.h"
 #include "core/fitting/large.h"
 #include "core/fitting/quick.h"
+#include "core/fitting/repack.h"
 #include "core/fitting/tube.h"
 
 #include <numeric>
@@ -248,6 +249,7 @@ private:
                 const bool hard = looked.standing == Standing::open && budget == budgets.front();
                 if (hard && load_of(looked.candidate).pieces.size() >= few_for_laying)
                     look_at_large(looked, short_laying);
+                if (looked.standing == Standing::open && budget != 0) look_by_repacking(looked, budget);
             }
         }
         // Where nothing can be proven, from the roomiest down: that is where more tries help most.
@@ -259,6 +261,15 @@ private:
                 if (looked.standing == Standing::open) look_quickly(looked, again ? more_tries : few_tries);
             }
         }
+    }
+
+    // Tight sets of many pieces are found sooner by chance than by a complete search.
+    void look_by_repacking(Looked& looked, std::uint64_t budget)
+    {
+        const Candidate& c = looked.candidate;
+        if (c.space.support != Support::none || load_of(c).pieces.size() < few_for_laying) return;
+        const auto found = find_repacked(load_of(c), c.space, budget / 3, run_, accept_for(c));
+        if (found) take(looked, *found);
     }
 
     void decide_one(Looked& looked, std::uint64_t budget)
