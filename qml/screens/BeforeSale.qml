@@ -22,6 +22,7 @@ Page {
         event.accepted = true;
         if (event.key === Qt.Key_E) controller.writeTable();
         else if (event.key === Qt.Key_G) good.forceActiveFocus();
+        else if (event.key === Qt.Key_Escape) rest.forceActiveFocus();
         else event.accepted = false;
     }
 
@@ -33,6 +34,10 @@ Page {
         }
     ]
 
+    Item { // has the keys when no field does
+        id: rest
+        focus: true
+    }
     ColumnLayout {
         anchors.fill: parent
         anchors.bottomMargin: 16
@@ -52,7 +57,6 @@ Page {
                 }
                 Choice {
                     id: good
-                    focus: true
                     label: qsTr("Good")
                     model: screen.controller.goods
                     implicitWidth: 400

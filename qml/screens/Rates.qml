@@ -91,6 +91,10 @@ Page {
         }
     ]
 
+    Item { // has the keys when no field does
+        id: rest
+        focus: true
+    }
     Empty {
         visible: !screen.controller.open
         title: qsTr("No rate sheet yet")
@@ -280,7 +284,7 @@ Page {
                 Layout.maximumWidth: 440
                 Layout.alignment: Qt.AlignTop
                 input.onTextEdited: screen.controller.tryParcel(input.text)
-                Keys.onEscapePressed: screen.forceActiveFocus()
+                Keys.onEscapePressed: rest.forceActiveFocus()
             }
             Column {
                 Layout.fillWidth: true
@@ -314,7 +318,7 @@ Page {
             event.accepted = true;
             if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter || event.key === Qt.Key_Down) screen.go(row + 1, column);
             else if (event.key === Qt.Key_Up) screen.go(row - 1, column);
-            else if (event.key === Qt.Key_Escape) screen.forceActiveFocus();
+            else if (event.key === Qt.Key_Escape) rest.forceActiveFocus();
             else if (event.matches(StandardKey.Paste)) {
                 event.accepted = screen.controller.tableInClipboard();
                 if (event.accepted) Qt.callLater(screen.pasteAt, row, column); // this cell is gone then

@@ -14,6 +14,10 @@ Page {
     aside: qsTr("kept when you leave a field")
     footed: false
 
+    Item { // has the keys when no field does
+        id: rest
+        focus: true
+    }
     Flickable {
         id: flick
         anchors.fill: parent
@@ -61,7 +65,6 @@ Page {
                             anchors.fill: parent
                             anchors.margins: 10
                             text: setting.words
-                            focus: setting.index === 0
                             activeFocusOnTab: true
                             font.family: Theme.family
                             font.pixelSize: Theme.body
@@ -75,7 +78,7 @@ Page {
                             Accessible.name: setting.title
                             Keys.onPressed: event => {
                                 event.accepted = event.key === Qt.Key_Tab || event.key === Qt.Key_Backtab || event.key === Qt.Key_Escape;
-                                if (event.key === Qt.Key_Escape) screen.forceActiveFocus();
+                                if (event.key === Qt.Key_Escape) rest.forceActiveFocus();
                                 else if (event.accepted) nextItemInFocusChain(event.key === Qt.Key_Tab).forceActiveFocus();
                             }
                             onActiveFocusChanged: {
