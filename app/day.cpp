@@ -30,14 +30,19 @@ const shop::HeldOrder* Day::order(shop::OrderId id) const
     const auto found =
         std::lower_bound(orders_.begin(), orders_.end(), id,
                          [](const shop::HeldOrder& held, shop::OrderId wanted) { return held.id < wanted; });
-    return found != orders_.end() && found->id == id ? &*found : nullptr;
+    if (found != orders_.end() && found->id == id) return &*found;
+    const auto known = older_.find(id);
+    if (known != older_.end()) return &known->second;
+    auto held = book::order(book_, id);
+    return held ? &older_.emplace(id, *std::move(held)).first->second : nullptr;
 }
 
 void Day::moved()
 {
     cupboard_ = book::cupboard(book_);
     rate_sheets_ = book::rate_sheets(book_);
-    orders_ = book::orders(book_);
+    orders_ = book::orders_open(book_, today() - std::chrono::days(14));
+    older_.clear();
     std::sort(orders_.begin(), orders_.end(), [](const auto& a, const auto& b) { return a.id < b.id; });
     emit changed();
 }

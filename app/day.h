@@ -11,6 +11,7 @@
 #include <QObject>
 
 #include <functional>
+#include <map>
 #include <vector>
 
 namespace stow {
@@ -36,7 +37,9 @@ public:
     // As the book holds them after the last `moved`.
     const shop::Cupboard& cupboard() const { return cupboard_; }
     const std::vector<postage::RateSheet>& rate_sheets() const { return rate_sheets_; }
+    // Those with something left to do, and all of the last fortnight.
     const std::vector<shop::HeldOrder>& orders() const { return orders_; }
+    // Any order of the book; those that are done and not of late are read when asked for.
     const shop::HeldOrder* order(shop::OrderId id) const;
 
     // To be called after a step was written: reads again and tells everybody.
@@ -50,7 +53,8 @@ private:
     WallClock clock_;
     shop::Cupboard cupboard_;
     std::vector<postage::RateSheet> rate_sheets_;
-    std::vector<shop::HeldOrder> orders_; // by id
+    std::vector<shop::HeldOrder> orders_;                    // by id
+    mutable std::map<shop::OrderId, shop::HeldOrder> older_; // asked for since the last `moved`
 };
 
 } // namespace stow

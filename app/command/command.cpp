@@ -72,6 +72,8 @@ void add_all(CLI::App& app, Context& context)
     add_hand_over(app, context);
     add_supplies(app, context);
     add_records(app, context);
+    add_sizes(app, context);
+    add_paper_box(app, context);
     add_fit(app, context);
     add_price(app, context);
     add_verify(app, context);

@@ -51,6 +51,8 @@ void add_weigh(CLI::App& app, Context& context);
 void add_hand_over(CLI::App& app, Context& context);
 void add_supplies(CLI::App& app, Context& context);
 void add_records(CLI::App& app, Context& context);
+void add_sizes(CLI::App& app, Context& context);
+void add_paper_box(CLI::App& app, Context& context);
 void add_fit(CLI::App& app, Context& context);
 void add_price(CLI::App& app, Context& context);
 void add_verify(CLI::App& app, Context& context);

@@ -35,7 +35,7 @@ bool at_the_bench(const shop::Parcel& parcel)
 std::vector<shop::Parcel> queue(const Day& day)
 {
     std::vector<shop::Parcel> all;
-    for (const shop::Parcel& parcel : book::parcels(day.book())) {
+    for (const shop::Parcel& parcel : book::parcels_of_day(day.book(), day.today())) {
         if (at_the_bench(parcel)) all.push_back(parcel);
     }
     std::map<std::string, TimeOfDay> comes;

@@ -5,7 +5,9 @@
 #include "app/view/rates.h"
 #include "app/view/row_model.h"
 #include "app/view/sending.h"
+#include "core/records/account.h"
 #include "core/shop/codes.h"
+#include "core/supplies/outlook.h"
 
 #include <QUrl>
 #include <QVariant>
@@ -108,8 +110,17 @@ public:
     QVariantMap detail() const { return detail_; }
 
     Q_INVOKABLE void look(int row);
-    Q_INVOKABLE QString count(const QString& code, const QString& amount);   // what is really there
-    Q_INVOKABLE QString receive(const QString& code, const QString& amount); // came from the supplier
+    Q_INVOKABLE QString count(const QString& code, const QString& amount); // what is really there
+    // Came from the supplier; `cost` of all of it, or empty.
+    Q_INVOKABLE QString receive(const QString& code, const QString& amount, const QString& cost);
+    Q_INVOKABLE QString spoil(const QString& code, const QString& amount, const QString& why);
+    Q_INVOKABLE void printReorder();
+    Q_INVOKABLE void open() // forecasts are worked out for who looks at them
+    {
+        open_ = true;
+        refresh();
+    }
+    Q_INVOKABLE void leave() { open_ = false; }
     Q_INVOKABLE void takeIn(const QUrl& file);
     void refresh();
 
@@ -124,6 +135,8 @@ private:
     Day& day_;
     Rows<SupplyRow> rows_;
     Rows<LedgerRow> ledger_;
+    std::map<shop::SupplyCode, supplies::Outlook> outlook_;
+    bool open_ = false;
     shop::SupplyCode looked_at_;
     QVariantMap detail_;
     QString headline_;
@@ -136,9 +149,23 @@ struct RecordRow {
     Q_PROPERTY(QString more MEMBER more)
     Q_PROPERTY(QString chapter MEMBER chapter)
     Q_PROPERTY(bool first MEMBER first)
+    Q_PROPERTY(double bar MEMBER bar)
+    Q_PROPERTY(int behind MEMBER behind)
 public:
     QString name, value, more, chapter;
     bool first = false; // of its chapter
+    double bar = -1;    // of the largest of its chapter, 0 to 1; below: no bar
+    int behind = 0;     // parcels that the figure is made of
+};
+
+struct BehindRow { // one parcel behind a figure
+    Q_GADGET
+    Q_PROPERTY(QString number MEMBER number)
+    Q_PROPERTY(QString about MEMBER about)
+    Q_PROPERTY(QString cost MEMBER cost)
+    Q_PROPERTY(QString more MEMBER more)
+public:
+    QString number, about, cost, more;
 };
 
 class RecordsController : public QObject {
@@ -146,20 +173,44 @@ class RecordsController : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("made by the program")
     Q_PROPERTY(stow::view::RowModel* rows READ rows CONSTANT)
-    Q_PROPERTY(QString covers READ covers NOTIFY changed) // "1 Oct to 25 Nov, 212 parcels"
+    Q_PROPERTY(stow::view::RowModel* behind READ behind CONSTANT)
+    Q_PROPERTY(QString behindTitle READ behindTitle NOTIFY behindChanged)
+    Q_PROPERTY(QString covers READ covers NOTIFY changed) // "the last 4 weeks, 212 parcels"
+    Q_PROPERTY(QString period READ period NOTIFY changed)
 public:
     explicit RecordsController(Day& day, QObject* parent = nullptr);
     RowModel* rows() { return &rows_; }
+    RowModel* behind() { return &behind_; }
+    QString behindTitle() const { return behind_title_; }
     QString covers() const { return covers_; }
+    QString period() const;
+    // Years of parcels are not read for a screen that nobody looks at: she looks, and the rows are made.
+    Q_INVOKABLE void look();
+    Q_INVOKABLE void leave() { looked_at_ = false; }
+    Q_INVOKABLE void nextPeriod();
+    Q_INVOKABLE void open(int row); // the parcels behind it
+    Q_INVOKABLE void printFiles();  // packaging and parcels as CSV, beside the papers
     void refresh();
 
 signals:
     void changed();
+    void behindChanged();
+    void said(const QString& words);
 
 private:
+    void add(RecordRow row, std::vector<std::size_t> parcels);
+    void add_sums(const QString& chapter, records::Grouped by);
+
     Day& day_;
     Rows<RecordRow> rows_;
-    QString covers_;
+    Rows<BehindRow> behind_;
+    std::vector<RecordRow> making_;                        // while rows are made
+    std::vector<std::vector<std::size_t>> parcels_behind_; // of each row
+    std::vector<records::ParcelFacts> facts_;
+    std::vector<records::ParcelAccount> accounts_;
+    QString covers_, behind_title_;
+    int period_ = 0;
+    bool looked_at_ = false;
 };
 
 struct HouseField { // one setting

@@ -1,3 +1,5 @@
+#include "app/day_papers.h"
+#include "app/supply_papers.h"
 #include "app/take_in.h"
 #include "app/view/cupboard.h"
 #include "app/view/taken_words.h"
@@ -10,12 +12,11 @@
 #include <QDateTime>
 
 #include <algorithm>
+#include <cmath>
 
 namespace stow::view {
 
 namespace {
-
-constexpr int days_looked_back = 28;
 
 QString kind_word(shop::SupplyKind kind)
 {
@@ -52,22 +53,24 @@ QString movement_word(book::MovementKind kind)
     return {};
 }
 
-// A forecast from a day or two of use would be a guess.
-constexpr std::chrono::days least_history{14};
-
-bool long_known(const std::vector<book::Movement>& movements, Instant now)
+// "about 12 a week (steady, off by 2.1 a week in weeks it had not seen); order at 31"
+QString forecast_words(const supplies::Outlook& own, shop::Unit unit)
 {
-    return !movements.empty() && movements.front().at <= now - least_history;
-}
-
-shop::Amount used_lately(const std::vector<book::Movement>& movements, Instant now)
-{
-    shop::Amount used;
-    for (const book::Movement& m : movements) {
-        if (m.kind == book::MovementKind::used && m.at >= now - std::chrono::days(days_looked_back))
-            used = used - m.amount;
+    using S = SuppliesController;
+    const supplies::Forecast& f = *own.forecast;
+    const auto rounded = [&](double thousandths) {
+        return words::amount({std::llround(thousandths / 100) * 100}, unit);
+    };
+    QString method;
+    switch (f.method) {
+    case supplies::Method::steady: method = S::tr("steady"); break;
+    case supplies::Method::intermittent: method = S::tr("now and then"); break;
+    case supplies::Method::seasonal: method = S::tr("with the season"); break;
     }
-    return used;
+    QString told = S::tr("about %1 next week, %2").arg(rounded(f.ahead.front()), method);
+    if (f.error)
+        told += S::tr("; off by %1 a week in %n weeks it had not seen", nullptr, f.judged).arg(rounded(*f.error));
+    return told + S::tr("; order at %1").arg(words::amount(own.reorder_at, unit));
 }
 
 } // namespace
@@ -76,22 +79,24 @@ SuppliesController::SuppliesController(Day& day, QObject* parent) : QObject(pare
 
 void SuppliesController::refresh()
 {
-    std::map<std::string, std::vector<book::Movement>> by_code;
-    for (book::Movement& m : book::movements(day_.book())) {
-        if (m.ledger == book::Ledger::supplies) by_code[m.code].push_back(std::move(m));
-    }
+    if (!open_) return;
     const auto& cupboard = day_.cupboard();
+    const auto reserved = book::supplies_reserved(day_.book());
+    outlook_ = outlook_of(day_);
     std::map<shop::SupplyCode, supplies::ReorderLine> reorder;
     for (const auto& list :
-         supplies::reorder_list(cupboard.supplies, cupboard.on_hand, book::supplies_reserved(day_.book()))) {
+         supplies::reorder_list(supplies::with_points(cupboard.supplies, outlook_), cupboard.on_hand, reserved)) {
         for (const auto& line : list.lines) reorder[line.supply] = line;
     }
+    int to_count = 0;
     std::vector<SupplyRow> rows;
     for (const auto& [code, supply] : cupboard.supplies) {
         SupplyRow row;
         row.code = text(code.text);
         row.name = text(supply.name);
         row.kind = supply.form ? kind_name(supply.form->kind) : kind_word(supply.kind);
+        if (!supply.made_from.empty()) row.kind = joined({row.kind, tr("made of %1").arg(text(supply.made_from.text))});
+        if (supply.reused) row.kind = joined({row.kind, tr("used again")});
         if (supply.form)
             row.size = inner_size(*supply.form);
         else if (supply.sheet)
@@ -99,22 +104,22 @@ void SuppliesController::refresh()
         const auto found = cupboard.on_hand.find(code);
         const shop::Amount on_hand = found != cupboard.on_hand.end() ? found->second : shop::Amount{};
         row.on_hand = words::amount(on_hand, supply.unit);
-        const auto& moved = by_code[code.text];
-        const auto cover = supplies::days_of_cover(on_hand, used_lately(moved, day_.book().now()), days_looked_back);
-        if (cover && long_known(moved, day_.book().now())) {
-            row.cover = tr("lasts %n days", nullptr, *cover);
-        }
+        if (const auto cover = outlook_.at(code).cover) row.cover = tr("lasts %n days", nullptr, *cover);
         row.cost = words::money(supply.cost);
         row.supplier = text(supply.supplier);
-        if (const auto line = reorder.find(code); line != reorder.end()) {
+        if (on_hand < shop::Amount{}) {
+            row.warning = tr("more was packed than the book knows: count it");
+            ++to_count;
+        } else if (const auto line = reorder.find(code); line != reorder.end()) {
             row.warning = tr("reorder %1 from %2").arg(words::amount(line->second.to_order, supply.unit), row.supplier);
         }
         rows.push_back(std::move(row));
     }
     std::stable_sort(rows.begin(), rows.end(),
                      [](const auto& a, const auto& b) { return a.warning.isEmpty() < b.warning.isEmpty(); });
-    headline_ = reorder.empty() ? tr("%n supplies, enough of all", nullptr, static_cast<int>(rows.size()))
-                                : tr("%n supplies to reorder", nullptr, static_cast<int>(reorder.size()));
+    headline_ = to_count > 0      ? tr("%n supplies to count", nullptr, to_count)
+                : reorder.empty() ? tr("%n supplies, enough of all", nullptr, static_cast<int>(rows.size()))
+                                  : tr("%n supplies to reorder", nullptr, static_cast<int>(reorder.size()));
     rows_.show(std::move(rows));
     if (!looked_at_.empty()) show_detail();
     emit changed();
@@ -144,6 +149,13 @@ void SuppliesController::show_detail()
                          tr("costs %1").arg(words::money_with_currency(supply->cost)), text(supply->supplier),
                          supply->lead_days > 0 ? tr("comes in %n days", nullptr, supply->lead_days) : QString(),
                          tr("reorder at %1").arg(words::amount(supply->reorder_at, supply->unit))});
+        const auto average = book::average_costs(day_.book(), day_.cupboard().house.currency);
+        if (const auto paid = average.find(supply->code); paid != average.end()) {
+            facts += tr("cost %1 on average when it came in").arg(words::money_with_currency(paid->second));
+        }
+        if (const auto known = outlook_.find(supply->code); known != outlook_.end() && known->second.forecast) {
+            facts += forecast_words(known->second, supply->unit);
+        }
         detail_ = {{QStringLiteral("code"), text(supply->code.text)},
                    {QStringLiteral("name"), text(supply->name)},
                    {QStringLiteral("facts"), facts.join(QLatin1Char('\n'))},
@@ -158,7 +170,8 @@ void SuppliesController::show_detail()
             const auto at = QDateTime::fromSecsSinceEpoch(m.at.time_since_epoch().count());
             const QString sign = m.amount.thousandths > 0 ? QStringLiteral("+") : QString();
             ledger.push_back({QLocale().toString(at, QLocale::ShortFormat),
-                              joined({movement_word(m.kind), text(m.reason)}, QStringLiteral(": ")),
+                              joined({joined({movement_word(m.kind), text(m.reason)}, QStringLiteral(": ")),
+                                      m.cost ? words::money_with_currency(*m.cost) : QString(), text(m.supplier)}),
                               sign + words::amount(m.amount, supply->unit)});
         }
     }
@@ -177,15 +190,39 @@ QString SuppliesController::count(const QString& code, const QString& typed)
     return {};
 }
 
-QString SuppliesController::receive(const QString& code, const QString& typed)
+QString SuppliesController::receive(const QString& code, const QString& typed, const QString& cost)
 {
     const auto amount = typed_amount(typed);
     if (!amount || amount->thousandths == 0) return tr("“%1” is not a number above zero").arg(typed);
-    const auto done = book::receive(day_.book(), {utf8(code)}, *amount);
+    const shop::Supply* supply = day_.cupboard().supply({utf8(code)});
+    std::optional<Money> paid;
+    if (!cost.trimmed().isEmpty()) {
+        paid = typed_money(cost, day_.cupboard().house.currency);
+        if (!paid) return tr("“%1” is not an amount of money").arg(cost);
+    }
+    const auto done =
+        book::receive(day_.book(), {utf8(code)}, *amount, paid, supply != nullptr ? supply->supplier : std::string());
     if (!done) return words::refused(done.error());
     emit said(tr("%1 of %2 received").arg(typed, code));
     day_.moved();
     return {};
+}
+
+QString SuppliesController::spoil(const QString& code, const QString& typed, const QString& why)
+{
+    const auto amount = typed_amount(typed);
+    if (!amount || amount->thousandths == 0) return tr("“%1” is not a number above zero").arg(typed);
+    const auto done = book::spoil(day_.book(), shop::SupplyCode{utf8(code)}, *amount, utf8(why));
+    if (!done) return words::refused(done.error());
+    emit said(tr("%1 of %2 spoilt").arg(typed, code));
+    day_.moved();
+    return {};
+}
+
+void SuppliesController::printReorder()
+{
+    const auto file = write_reorder_list(day_, paper_folder(day_));
+    emit said(file ? tr("Reorder list: %1").arg(text(file->string())) : tr("There is nothing to reorder."));
 }
 
 void SuppliesController::takeIn(const QUrl& file)

@@ -22,10 +22,8 @@ void DayLine::refresh()
     }
     for (const shop::HeldOrder& held : book::orders_to_plan(day_.book())) plan.insert(held.id);
     std::set<shop::ListId> today;
-    for (const book::HandOverList& list : book::hand_over_lists(day_.book())) {
-        if (list.day == day_.today()) today.insert(list.id);
-    }
-    for (const shop::Parcel& parcel : book::parcels(day_.book())) {
+    for (const book::HandOverList& list : book::hand_over_lists(day_.book(), day_.today())) today.insert(list.id);
+    for (const shop::Parcel& parcel : book::parcels_of_day(day_.book(), day_.today())) {
         std::set<shop::OrderId>* step = nullptr;
         switch (parcel.state) {
         case ParcelState::planned: step = parcel.tray.empty() ? &plan : &pick; break;

@@ -30,6 +30,7 @@ Desk::Desk(Day& day, QObject* parent)
     hears(hand_over_);
     hears(*cupboard_.goods());
     hears(*cupboard_.supplies());
+    hears(*cupboard_.records());
     hears(*cupboard_.rates());
     hears(*cupboard_.house());
     hears(*cupboard_.sending());

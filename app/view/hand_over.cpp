@@ -58,12 +58,12 @@ HandOverController::HandOverController(Day& day, QObject* parent) : QObject(pare
 
 void HandOverController::refresh()
 {
-    const auto lists = book::hand_over_lists(day_.book());
+    const auto lists = book::hand_over_lists(day_.book(), day_.today());
     std::vector<LabelledRow> rows;
     std::map<std::string, int> labelled;
     std::map<std::string, std::vector<book::HeldParcel>> behind;
     int handed = 0;
-    for (const shop::Parcel& parcel : book::parcels(day_.book())) {
+    for (const shop::Parcel& parcel : book::parcels_of_day(day_.book(), day_.today())) {
         const bool is_labelled = parcel.state == shop::ParcelState::labelled;
         const auto list = std::find_if(lists.begin(), lists.end(), [&](const auto& l) {
             return parcel.handed_over_on && l.id == *parcel.handed_over_on;

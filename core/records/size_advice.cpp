@@ -109,6 +109,7 @@ SizeAdvice advise_sizes(const std::vector<PackedShape>& history, const shop::Cup
     for (auto& [key, demand] : demands) kinds.push_back(std::move(demand));
     advice.kinds = static_cast<int>(kinds.size());
     advice.judged = static_cast<int>(judged.size());
+    if (kinds.empty()) return advice;
     const SizeChooser chooser(kinds);
     for (int k = 1; k <= wish.most; ++k) {
         advice.curve.push_back(chooser.choose(k, run));

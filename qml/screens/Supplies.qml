@@ -11,6 +11,9 @@ Page {
 
     required property SuppliesController controller
 
+    Component.onCompleted: controller.open()
+    Component.onDestruction: controller.leave()
+
     headline: controller.headline
     footed: false
 
@@ -20,6 +23,9 @@ Page {
         switch (event.key) {
         case Qt.Key_O:
             files.open();
+            break;
+        case Qt.Key_P:
+            controller.printReorder();
             break;
         case Qt.Key_Return:
         case Qt.Key_Enter:
@@ -36,6 +42,12 @@ Page {
             label: qsTr("Filter the supplies")
             implicitWidth: 200
             onTextChanged: screen.controller.rows.filter = text
+        },
+        Button {
+            text: qsTr("Print the reorder list")
+            keyHint: "P"
+            visible: !screen.controller.empty && !screen.tight
+            onClicked: screen.controller.printReorder()
         },
         Button {
             text: qsTr("Take in a file")

@@ -15,8 +15,8 @@ Panel {
         if (row < 0) return;
         controller.look(row);
         title = supply.name || "";
-        counted.text = received.text = "";
-        counted.fault = received.fault = "";
+        counted.text = received.text = cost.text = spoilt.text = why.text = "";
+        counted.fault = received.fault = spoilt.fault = "";
         open();
         counted.forceActiveFocus();
     }
@@ -25,8 +25,12 @@ Panel {
         if (counted.fault === "") counted.text = "";
     }
     function receive() {
-        received.fault = controller.receive(supply.code, received.text);
-        if (received.fault === "") received.text = "";
+        received.fault = controller.receive(supply.code, received.text, cost.text);
+        if (received.fault === "") received.text = cost.text = "";
+    }
+    function spoil() {
+        spoilt.fault = controller.spoil(supply.code, spoilt.text, why.text);
+        if (spoilt.fault === "") spoilt.text = why.text = "";
     }
 
     Label {
@@ -69,12 +73,42 @@ Panel {
             Layout.fillWidth: true
             onAccepted: panel.receive()
         }
+        Field {
+            id: cost
+            label: qsTr("for, in all")
+            Layout.preferredWidth: 110
+            onAccepted: panel.receive()
+        }
         Button {
             text: qsTr("Receive")
             keyHint: qsTr("Enter")
             Layout.alignment: Qt.AlignTop
             Layout.topMargin: received.input.y
             onClicked: panel.receive()
+        }
+    }
+    RowLayout {
+        Layout.fillWidth: true
+        spacing: 8
+        Field {
+            id: spoilt
+            label: qsTr("Spoilt")
+            unit: panel.supply.unit || ""
+            Layout.preferredWidth: 130
+            onAccepted: panel.spoil()
+        }
+        Field {
+            id: why
+            label: qsTr("because")
+            Layout.fillWidth: true
+            onAccepted: panel.spoil()
+        }
+        Button {
+            text: qsTr("Spoil")
+            keyHint: qsTr("Enter")
+            Layout.alignment: Qt.AlignTop
+            Layout.topMargin: spoilt.input.y
+            onClicked: panel.spoil()
         }
     }
     Label {

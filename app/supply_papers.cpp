@@ -1,0 +1,153 @@
+#include "app/supply_papers.h"
+
+#include "app/painting/fonts.h"
+#include "app/painting/paint.h"
+#include "app/words/format.h"
+#include "core/book/ledger.h"
+#include "core/book/orders.h"
+#include "core/book/parcels.h"
+#include "core/papers/need_list.h"
+#include "core/papers/template.h"
+
+#include <QObject>
+
+#include <fstream>
+
+namespace stow {
+
+namespace {
+
+using papers::Words;
+
+const Words& hers()
+{
+    static const Words words(papers::Language::english);
+    return words;
+}
+
+std::optional<std::filesystem::path> written(const std::filesystem::path& folder, const std::string& name,
+                                             const papers::Document& document)
+{
+    std::error_code error;
+    std::filesystem::create_directories(folder, error);
+    const std::filesystem::path file = folder / (name + ".pdf");
+    if (error || !painting::write_pdf(QString::fromStdString(file.string()), document, painting::light())) {
+        return std::nullopt;
+    }
+    return file;
+}
+
+std::string amount(shop::Amount a, shop::Unit unit)
+{
+    return words::amount(a, unit, QLocale::c()).toStdString();
+}
+
+} // namespace
+
+std::string csv_cell(const std::string& text)
+{
+    if (text.find_first_of(",\"\n") == std::string::npos) return text;
+    std::string quoted = "\"";
+    for (const char c : text) quoted += c == '"' ? std::string("\"\"") : std::string(1, c);
+    return quoted + "\"";
+}
+
+std::map<shop::SupplyCode, supplies::Outlook> outlook_of(const Day& day)
+{
+    return supplies::outlook(day.cupboard().supplies, day.cupboard().on_hand, book::supplies_reserved(day.book()),
+                             book::weekly_use(day.book(), day.book().now(), supplies::weeks_known));
+}
+
+std::vector<supplies::ReorderList> reorder_lists(const Day& day)
+{
+    return supplies::reorder_list(supplies::with_points(day.cupboard().supplies, outlook_of(day)),
+                                  day.cupboard().on_hand, book::supplies_reserved(day.book()));
+}
+
+std::vector<planning::ToMake> making_list(const Day& day)
+{
+    std::vector<shop::HeldOrder> waiting; // what planned parcels hold is reserved already
+    for (shop::HeldOrder& held : book::orders_to_plan(day.book())) {
+        if (book::parcels_of(day.book(), held.id).empty()) waiting.push_back(std::move(held));
+    }
+    return planning::making_list(day.cupboard(), book::pieces_reserved(day.book()), waiting);
+}
+
+std::optional<std::filesystem::path> write_reorder_list(const Day& day, const std::filesystem::path& folder)
+{
+    papers::NeedList list;
+    list.kind = papers::NeedList::Kind::reorder;
+    list.day = day.today();
+    std::string csv = "supplier,code,name,on_hand,reorder_at,order,packs,unit,cost,currency,lead_days\n";
+    for (const supplies::ReorderList& from : reorder_lists(day)) {
+        papers::NeedList::Group group{from.supplier, {}};
+        for (const supplies::ReorderLine& line : from.lines) {
+            const shop::Supply& supply = *day.cupboard().supply(line.supply);
+            const std::string packs = QObject::tr("%n packs of %1", nullptr, static_cast<int>(line.packs))
+                                          .arg(words::amount(supply.pack, supply.unit, QLocale::c()))
+                                          .toStdString();
+            group.lines.push_back({supply.name, supply.code.text, packs, amount(line.on_hand, supply.unit),
+                                   amount(line.to_order, supply.unit)});
+            const auto plain = [](shop::Amount a) {
+                return QLocale::c()
+                    .toString(static_cast<double>(a.thousandths) / 1000.0, 'f', 3)
+                    .remove(',')
+                    .toStdString();
+            };
+            csv += csv_cell(from.supplier) + ',' + csv_cell(supply.code.text) + ',' + csv_cell(supply.name) + ',' +
+                   plain(line.on_hand) + ',' + plain(line.reorder_at) + ',' + plain(line.to_order) + ',' +
+                   std::to_string(line.packs) + ',' + std::string(shop::name_of(supply.unit)) + ',' +
+                   words::money(line.cost, QLocale::c()).remove(',').toStdString() + ',' + line.cost.currency.code() +
+                   ',' + std::to_string(line.lead_days) + '\n';
+        }
+        list.groups.push_back(std::move(group));
+    }
+    if (list.groups.empty()) return std::nullopt;
+    const painting::FontMeasure measure;
+    auto file = written(folder, "reorder-list", papers::lay_out(list, papers::Format::a4, hers(), measure));
+    if (!file) return std::nullopt;
+    std::ofstream out(folder / "reorder-list.csv", std::ios::binary);
+    out << csv;
+    return out.flush() ? file : std::nullopt;
+}
+
+std::optional<std::filesystem::path> write_making_list(const Day& day, const std::filesystem::path& folder)
+{
+    papers::NeedList list;
+    list.kind = papers::NeedList::Kind::making;
+    list.day = day.today();
+    papers::NeedList::Group group;
+    for (const planning::ToMake& need : making_list(day)) {
+        const shop::Good& good = *day.cupboard().good(need.good);
+        std::string detail = good.shelf;
+        if (need.waiting > 0) {
+            detail +=
+                (detail.empty() ? "" : " · ") + QObject::tr("%n wait for it", nullptr, need.waiting).toStdString();
+        }
+        if (need.first_promise) detail += " · " + hers().date(*need.first_promise);
+        group.lines.push_back(
+            {good.name, good.code.text, detail, std::to_string(need.on_hand), std::to_string(need.make)});
+    }
+    if (group.lines.empty()) return std::nullopt;
+    list.groups.push_back(std::move(group));
+    const painting::FontMeasure measure;
+    return written(folder, "making-list", papers::lay_out(list, papers::Format::a4, hers(), measure));
+}
+
+std::optional<std::filesystem::path> write_box_template(const paperbox::Wanted& wanted,
+                                                        const std::filesystem::path& folder)
+{
+    const paperbox::Laid laid = paperbox::lay(wanted);
+    if (!laid.net) return std::nullopt;
+    const std::string size = hers().size(wanted.size), kind(paperbox::name_of(wanted.kind));
+    const papers::BoxTemplate box{
+        kind + " " + size,
+        QObject::tr("sheet %1; cut along the lines, score the dashed ones")
+            .arg(QString::fromStdString(hers().flat_size({laid.net->length, laid.net->width, {}})))
+            .toStdString(),
+        *laid.net};
+    const painting::FontMeasure measure;
+    return written(folder, "paper-box-" + kind, papers::lay_out(box, papers::Format::a4, hers(), measure));
+}
+
+} // namespace stow
