@@ -134,7 +134,8 @@ void update_order(const Book& book, Writer& writer, shop::OrderId id, const shop
     writer.run(
         "UPDATE orders SET date = ?2, promised = ?3, paid = ?4, contact = ?5, name = ?6, company = ?7, street = ?8, "
         "postcode = ?9, town = ?10, region = ?11, country = ?12, note = ?13, giver = ?14, gift_message = ?15, "
-        "service_wanted = ?16, postage_paid = ?17, postage_paid_currency = ?18, called_off = ?19, done = 0 WHERE id = ?1",
+        "service_wanted = ?16, postage_paid = ?17, postage_paid_currency = ?18, called_off = ?19, done = 0 WHERE id = "
+        "?1",
         id, order.date, order.promised, order.paid, order.buyer_contact, order.to.name, order.to.company,
         join_lines(order.to.street), order.to.postcode, order.to.town, order.to.region, order.to.country, order.note,
         giver(order), gift_message(order), order.service_wanted, order.postage_paid, order.called_off);

@@ -33,8 +33,8 @@ struct Yard {
     Coords room{};
     std::vector<Goods> goods;
     std::int64_t pieces = 0; // of all goods
-    bool supported = false; // every base must wholly rest
-    bool lone_tops = false; // there is a gap between neighbours, and no base may lie across it
+    bool supported = false;  // every base must wholly rest
+    bool lone_tops = false;  // there is a gap between neighbours, and no base may lie across it
     std::optional<std::int64_t> most_milligrams;
 };
 

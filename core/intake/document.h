@@ -8,8 +8,9 @@
 
 namespace stow::intake {
 
-// Made for: Good, Supply, Wrapping, std::vector<HouseRule>, House, Dispatch, Lesson, Address, Order, RateSheet, Question, Answer and
-// ParcelPlan (that one through plan_json.h, which adds a version). Equal values give equal documents.
+// Made for: Good, Supply, Wrapping, std::vector<HouseRule>, House, Dispatch, Lesson, Address, Order, RateSheet,
+// Question, Answer and ParcelPlan (that one through plan_json.h, which adds a version). Equal values give equal
+// documents.
 template <class T>
 std::string to_document(const T& value);
 

@@ -6,7 +6,8 @@
 // mm, percent with one decimal at most, dates as 2026-11-25. Details stand in one cell, set apart by " / ".
 //
 //   sheet      name: the carrier; percent: tax; from, until: validity; details: currency EUR
-//   service    service: its code; name; percent: its own tax; details: tracked / parcel post / cover 100 / days 2 to 4 /
+//   service    service: its code; name; percent: its own tax; details: tracked / parcel post / cover 100 / days 2 to 4
+//   /
 //              cut-off 16:30 / cut-off Sat 12:00 / collected Mon Tue / divisor 5000 / rounding 500 (g) / above 28.3
 //              (litres) / sides up to 10 (mm; or: sides nearest 10) / rolls count 78.5 (percent of their block) /
 //              not sent flammable, liquid

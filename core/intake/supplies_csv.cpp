@@ -47,7 +47,10 @@ const Columns& columns()
                                   "lead_days",
                                   "on_hand",
                                   "reorder_at",
-                                  "minutes", "made_from", "takes", "reused"}};
+                                  "minutes",
+                                  "made_from",
+                                  "takes",
+                                  "reused"}};
     return columns;
 }
 

@@ -48,7 +48,8 @@ struct Shared {
 // Where only pieces are scarce each part is a flow (assignment.h), exact in whole numbers; where filler runs short a
 // small part is an integer program, level of the merit by level, and a large one is priced, with its gap. Never worse
 // than `one_by_one`, and the same when nothing is scarce.
-// `start`: a good answer that keeps the limits, of a question much like this one; then less is tried, only to better it.
+// `start`: a good answer that keeps the limits, of a question much like this one; then less is tried, only to better
+// it.
 Shared share_out(const Sharing& sharing, Run& run, const Ways* start = nullptr);
 
 } // namespace stow::planning

@@ -153,7 +153,8 @@ int main(int argc, char** argv)
     pictures.take(QStringLiteral("plan_another_outer"));
     pictures.press(Qt::Key_Escape);
     desk.setPlace(Place::Cupboard);
-    const std::array<const char*, 7> shelves{"goods", "supplies", "rates", "records", "house", "sending", "before_sale"};
+    const std::array<const char*, 7> shelves{"goods", "supplies", "rates",      "records",
+                                             "house", "sending",  "before_sale"};
     for (std::size_t i = 0; i < shelves.size(); ++i) {
         pictures.press(static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(i)));
         pictures.take(QStringLiteral("cupboard_%1").arg(QLatin1String(shelves.at(i))));

@@ -143,7 +143,8 @@ TEST(Migrations, AFailingOneLeavesTheBookAsItWas)
     const auto tables = db.execAndGet("SELECT count(*) FROM sqlite_schema").getInt();
 
     std::vector<Migration> more = migrations();
-    more.push_back({book_version + 1, "CREATE TABLE attic (id INTEGER PRIMARY KEY) STRICT; INSERT INTO nowhere VALUES (1);"});
+    more.push_back(
+        {book_version + 1, "CREATE TABLE attic (id INTEGER PRIMARY KEY) STRICT; INSERT INTO nowhere VALUES (1);"});
     const auto done = migrate(db, more);
     ASSERT_FALSE(done);
     EXPECT_NE(done.error().find("nowhere"), std::string::npos) << done.error();

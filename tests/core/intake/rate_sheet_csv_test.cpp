@@ -289,7 +289,8 @@ RateSheet any_sheet()
         sheet.surcharges.push_back(s);
     }
     for (std::size_t n = count(3); n > 0; --n) {
-        sheet.volume_steps.push_back({service(), zone(), format(), Volume{pick(1, 100'000'000'000)}, price(), weight()});
+        sheet.volume_steps.push_back(
+            {service(), zone(), format(), Volume{pick(1, 100'000'000'000)}, price(), weight()});
     }
     if (const auto day = any_date()) sheet.holidays = {*day, *day + std::chrono::days(1)};
     return sheet;
