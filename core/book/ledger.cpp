@@ -172,7 +172,7 @@ std::map<shop::SupplyCode, Money> average_costs(const Book& book, Currency curre
 
 std::map<shop::SupplyCode, std::vector<std::int64_t>> weekly_use(const Book& book, Instant now, int weeks)
 {
-    constexpr std::int64_t week = 7 * 24 * 3600;
+    constexpr std::int64_t week = std::int64_t{7} * 24 * 3600;
     std::map<shop::SupplyCode, std::vector<std::int64_t>> use;
     Query rows(book,
                "SELECT code, (?1 - step.at) / ?2 AS ago, -sum(amount) FROM movement JOIN step ON step.id = step "

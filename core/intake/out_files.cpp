@@ -204,7 +204,7 @@ TakenTracking read_pasted_tracking(std::string_view text, const std::vector<std:
                 cells.push_back(std::exchange(cell, {}));
         }
         if (!cell.empty()) cells.push_back(cell);
-        cells.push_back(std::string(words)); // a number printed with spaces in it
+        cells.emplace_back(words); // a number printed with spaces in it
         pairs.row(cells, line, turn < in_turn.size() ? in_turn[turn] : std::string());
         ++turn;
     }

@@ -232,7 +232,7 @@ Document lay_out(const CustomsData& data, Format format, const Words& words, con
     }
     s.down(s.line_height(type::strong) + from_mm(2));
     for (const auto& [name, number] : data.numbers) {
-        s.line(s.left(), s.y(), name + ": " + number, type::body);
+        s.line(s.left(), s.y(), std::string(name).append(": ").append(number), type::body);
         s.down(s.line_height(type::body));
     }
     s.down(from_mm(3));

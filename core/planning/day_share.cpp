@@ -301,6 +301,7 @@ private:
         std::sort(wanted.begin(), wanted.end());
         wanted.resize(std::min(wanted.size(), handful));
         std::vector<std::size_t> limits;
+        limits.reserve(wanted.size());
         for (const auto& [count, l] : wanted) limits.push_back(l);
         return limits;
     }

@@ -59,6 +59,7 @@ std::vector<std::vector<std::size_t>> parts_of(const Sharing& sharing, const std
     std::map<std::size_t, std::vector<std::size_t>> parts;
     for (const auto& [order, limit] : involved) parts[lead(limit)].push_back(order);
     std::vector<std::vector<std::size_t>> all;
+    all.reserve(parts.size());
     for (auto& [limit, orders] : parts) all.push_back(std::move(orders));
     return all;
 }

@@ -137,6 +137,7 @@ std::vector<Sum> sums(const std::vector<ParcelAccount>& accounts, Grouped by, Cu
         sum.seconds += a.seconds;
     }
     std::vector<Sum> list;
+    list.reserve(groups.size());
     for (auto& [key, sum] : groups) list.push_back(std::move(sum));
     return list;
 }

@@ -106,6 +106,7 @@ SizeAdvice advise_sizes(const std::vector<PackedShape>& history, const shop::Cup
         ++demand.count;
     }
     std::vector<Demand> kinds;
+    kinds.reserve(demands.size());
     for (auto& [key, demand] : demands) kinds.push_back(std::move(demand));
     advice.kinds = static_cast<int>(kinds.size());
     advice.judged = static_cast<int>(judged.size());
