@@ -1,0 +1,173 @@
+// What leaves the house as a file, at the window: the send file of a carrier, numbers pasted back, the files and
+// messages of what was handed over, and the table of postage to charge.
+#include "core/book/cupboard.h"
+#include "tests/quick/workshop.h"
+
+#include <QClipboard>
+#include <QDirIterator>
+#include <QFile>
+#include <QGuiApplication>
+#include <QQuickStyle>
+#include <QTest>
+
+namespace stow::quick {
+
+namespace {
+
+void letter(AtTheWindow& at, Qt::Key key)
+{
+    at.press(key);
+    QTest::qWait(120);
+    at.settle();
+}
+
+// The lines of the one file whose name begins so; none if it is not there.
+QStringList lines_of(const Workshop& shop, const QString& beginning)
+{
+    QDirIterator files(shop.folder(), {beginning + QStringLiteral("*")}, QDir::Files, QDirIterator::Subdirectories);
+    if (!files.hasNext()) return {};
+    QFile file(files.next());
+    if (!file.open(QIODevice::ReadOnly)) return {};
+    return QString::fromUtf8(file.readAll()).split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+}
+
+} // namespace
+
+class SendingTest : public QObject {
+    Q_OBJECT
+private slots:
+    void initTestCase();
+    void a_send_file_holds_her_columns();
+    void numbers_are_pasted_in_turn();
+    void shops_and_buyers_are_told();
+    void nothing_is_told_before_it_went();
+    void the_table_of_postage_holds_every_good();
+
+private:
+    static bool at_hand_over(Workshop& shop);
+    std::unique_ptr<Workshop> planned_;
+};
+
+void SendingTest::initTestCase()
+{
+    QQuickStyle::setStyle(QStringLiteral("Basic"));
+    planned_ = std::make_unique<Workshop>();
+    planned_->furnish();
+    planned_->remember_titles();
+    planned_->take_in("Harbour Stall", "harbour_stall.csv");
+    planned_->check_what_is_sound();
+    planned_->plan();
+}
+
+// Six parcels labelled, the window at the hand-over.
+bool SendingTest::at_hand_over(Workshop& shop)
+{
+    const auto ids = shop.pick(6);
+    shop.pack(ids);
+    shop.label(ids);
+    if (!shop.open()) return false;
+    shop.at().press(Qt::Key_F5);
+    shop.at().settle();
+    return shop.desk().handOver()->parcels()->count() > 0;
+}
+
+void SendingTest::a_send_file_holds_her_columns()
+{
+    Workshop shop(*planned_);
+    const std::string carrier = book::parcels(shop.book()).front().carrier;
+    shop::Dispatch settings = book::dispatch(shop.book());
+    shop::OutFile file;
+    file.to = carrier;
+    file.columns = {{"Which", "parcel", {}}, {"To", "name", {}}, {"Grams", "weight g", {}}};
+    settings.send_files = {file};
+    QVERIFY(book::put_dispatch(shop.day().book(), settings));
+    shop.day().moved();
+    QVERIFY(at_hand_over(shop));
+    letter(shop.at(), Qt::Key_S);
+    const QStringList lines = lines_of(shop, QStringLiteral("send-"));
+    QVERIFY2(lines.size() > 1, qPrintable(shop.at().all_words()));
+    QVERIFY2(lines.front().startsWith(QStringLiteral("Which")), qPrintable(lines.front()));
+    QVERIFY(lines.front().contains(QStringLiteral("Grams")));
+    int found = 0;
+    for (const shop::Parcel& parcel : book::parcels(shop.book())) {
+        if (parcel.state != shop::ParcelState::labelled) continue;
+        for (const QString& line : lines) found += line.contains(QString::fromStdString(parcel.number)) ? 1 : 0;
+    }
+    QCOMPARE(found, static_cast<int>(lines.size()) - 1); // a line a parcel of this carrier, and no other
+}
+
+void SendingTest::numbers_are_pasted_in_turn()
+{
+    Workshop shop(*planned_);
+    QVERIFY(at_hand_over(shop));
+    // The first is sound; the check digit of the second is wrong (UPU S10: 47312482 closes with 9).
+    QGuiApplication::clipboard()->setText(QStringLiteral("RR473124829DK\nRR473124828DK\n"));
+    letter(shop.at(), Qt::Key_V);
+    int taken = 0;
+    for (const shop::Parcel& parcel : book::parcels(shop.book())) taken += parcel.tracking.empty() ? 0 : 1;
+    QCOMPARE(taken, 1);
+    QVERIFY2(shop.at().reads(QStringLiteral("1 tracking number")), qPrintable(shop.at().all_words()));
+    // And taken back as one step.
+    shop.at().press(Qt::Key_Z, Qt::ControlModifier);
+    shop.at().settle();
+    for (const shop::Parcel& parcel : book::parcels(shop.book())) QVERIFY(parcel.tracking.empty());
+}
+
+void SendingTest::shops_and_buyers_are_told()
+{
+    Workshop shop(*planned_);
+    QVERIFY(at_hand_over(shop));
+    QGuiApplication::clipboard()->setText(QStringLiteral("RR473124829DK\n"));
+    letter(shop.at(), Qt::Key_V);
+    std::string numbered;
+    for (const shop::Parcel& parcel : book::parcels(shop.book())) {
+        if (!parcel.tracking.empty()) numbered = parcel.number;
+    }
+    QVERIFY(!numbered.empty());
+    const int carriers = shop.desk().handOver()->carriers()->count();
+    for (int carrier = 0; carrier < carriers; ++carrier) letter(shop.at(), static_cast<Qt::Key>(Qt::Key_1 + carrier));
+    QVERIFY(book::parcel_by_number(shop.book(), numbered)->parcel.state == shop::ParcelState::handed_over);
+    letter(shop.at(), Qt::Key_X);
+    const QStringList shops = lines_of(shop, QStringLiteral("sent-Harbour-Stall"));
+    QVERIFY2(shops.size() > 1, qPrintable(shop.at().all_words()));
+    QVERIFY(shops.join(QLatin1Char('\n')).contains(QStringLiteral("RR473124829DK")));
+    letter(shop.at(), Qt::Key_M);
+    const QString messages = lines_of(shop, QStringLiteral("messages-")).join(QLatin1Char('\n'));
+    QVERIFY(messages.contains(QStringLiteral("RR473124829DK")));
+    const auto held = book::parcel_by_number(shop.book(), numbered);
+    for (const shop::HeldOrder& order : shop.day().orders()) {
+        if (order.id != held->parcel.pieces.front().order) continue;
+        QVERIFY2(messages.contains(QString::fromStdString(order.order.to.name)), qPrintable(messages));
+    }
+}
+
+void SendingTest::nothing_is_told_before_it_went()
+{
+    Workshop shop(*planned_);
+    QVERIFY(at_hand_over(shop));
+    letter(shop.at(), Qt::Key_M);
+    QVERIFY2(shop.at().reads(QStringLiteral("Nothing was handed over today")), qPrintable(shop.at().all_words()));
+    QVERIFY(lines_of(shop, QStringLiteral("messages-")).isEmpty());
+}
+
+void SendingTest::the_table_of_postage_holds_every_good()
+{
+    Workshop shop(*planned_);
+    QVERIFY(shop.open());
+    shop.at().press(Qt::Key_F9);
+    shop.at().settle();
+    letter(shop.at(), Qt::Key_7);
+    letter(shop.at(), Qt::Key_E);
+    const QStringList lines = lines_of(shop, QStringLiteral("postage-to-charge-"));
+    QVERIFY2(lines.size() > 1, qPrintable(shop.at().all_words()));
+    for (const auto& [key, good] : shop.day().cupboard().goods) {
+        const QString code = QString::fromStdString(key.text);
+        QVERIFY2(std::any_of(lines.begin(), lines.end(), [&](const QString& l) { return l.startsWith(code); }),
+                 qPrintable(code));
+    }
+}
+
+} // namespace stow::quick
+
+QTEST_MAIN(stow::quick::SendingTest)
+#include "sending_test.moc"
