@@ -2,12 +2,64 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name></name>
+    <message numerus="yes">
+        <source>; off by %1 a week in %n weeks it had not seen</source>
+        <translation>
+            <numerusform>; off by %1 a week in %n week it had not seen</numerusform>
+            <numerusform>; off by %1 a week in %n weeks it had not seen</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>QObject</name>
     <message numerus="yes">
         <source>List %1 for %2: %n parcels</source>
         <translation>
             <numerusform>List %1 for %2: %n parcel</numerusform>
             <numerusform>List %1 for %2: %n parcels</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1  %n parcels, %2 spent, %3 postage paid</source>
+        <translation>
+            <numerusform>%1  %n parcel, %2 spent, %3 postage paid</numerusform>
+            <numerusform>%1  %n parcels, %2 spent, %3 postage paid</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n parcels</source>
+        <translation>
+            <numerusform>%n parcel</numerusform>
+            <numerusform>%n parcels</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 sizes: %2, %n not served, at most %3 % from the best: %4</source>
+        <translation>
+            <numerusform>%1 sizes: %2, %n not served, at most %3 % from the best: %4</numerusform>
+            <numerusform>%1 sizes: %2, %n not served, at most %3 % from the best: %4</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Judged by %n parcels of the last weeks, which played no part in the choice; with the cartons of today one costs %1.</source>
+        <translation>
+            <numerusform>Judged by %n parcel of the last weeks, which played no part in the choice; with the cartons of today one costs %1.</numerusform>
+            <numerusform>Judged by %n parcels of the last weeks, which played no part in the choice; with the cartons of today one costs %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n packs of %1</source>
+        <translation>
+            <numerusform>%n pack of %1</numerusform>
+            <numerusform>%n packs of %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n wait for it</source>
+        <translation>
+            <numerusform>%n waits for it</numerusform>
+            <numerusform>%n wait for it</numerusform>
         </translation>
     </message>
 </context>
@@ -130,12 +182,46 @@
     </message>
 </context>
 <context>
+    <name>stow::view::BeforeSaleController</name>
+    <message numerus="yes">
+        <source>%n days at most</source>
+        <translation>
+            <numerusform>%n day at most</numerusform>
+            <numerusform>%n days at most</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rows: </source>
+        <translation>
+            <numerusform>%n row: </numerusform>
+            <numerusform>%n rows: </numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>stow::view::BenchController</name>
     <message numerus="yes">
         <source>%n more wait</source>
         <translation>
             <numerusform>%n more waits</numerusform>
             <numerusform>%n more wait</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>stow::view::DispatchController</name>
+    <message numerus="yes">
+        <source>%n messages: </source>
+        <translation>
+            <numerusform>%n message: </numerusform>
+            <numerusform>%n messages: </numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tracking numbers taken</source>
+        <translation>
+            <numerusform>%n tracking number taken</numerusform>
+            <numerusform>%n tracking numbers taken</numerusform>
         </translation>
     </message>
 </context>
@@ -275,21 +361,35 @@
             <numerusform>%n zones</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n steps</source>
+        <translation>
+            <numerusform>%n step</numerusform>
+            <numerusform>%n steps</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cells pasted</source>
+        <translation>
+            <numerusform>%n cell pasted</numerusform>
+            <numerusform>%n cells pasted</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>stow::view::RecordsController</name>
-    <message numerus="yes">
-        <source>the last 12 months, %n parcels</source>
-        <translation>
-            <numerusform>the last 12 months, %n parcel</numerusform>
-            <numerusform>the last 12 months, %n parcels</numerusform>
-        </translation>
-    </message>
     <message numerus="yes">
         <source>%n parcels were weighed</source>
         <translation>
             <numerusform>%n parcel was weighed</numerusform>
             <numerusform>%n parcels were weighed</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n parcels</source>
+        <translation>
+            <numerusform>%n parcel</numerusform>
+            <numerusform>%n parcels</numerusform>
         </translation>
     </message>
 </context>
@@ -323,6 +423,13 @@
             <numerusform>comes in %n days</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n supplies to count</source>
+        <translation>
+            <numerusform>%n supply to count</numerusform>
+            <numerusform>%n supplies to count</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>words</name>
@@ -331,6 +438,27 @@
         <translation>
             <numerusform>%n of %1 missing on the shelf</numerusform>
             <numerusform>%n of %1 missing on the shelf</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more orders go</source>
+        <translation>
+            <numerusform>%n more order goes</numerusform>
+            <numerusform>%n more orders go</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more in time</source>
+        <translation>
+            <numerusform>%n more in time</numerusform>
+            <numerusform>%n more in time</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 more of %2 would let %n orders go</source>
+        <translation>
+            <numerusform>%1 more of %2 would let %n order go</numerusform>
+            <numerusform>%1 more of %2 would let %n orders go</numerusform>
         </translation>
     </message>
 </context>
