@@ -58,25 +58,46 @@ std::optional<shop::SpecialPlace> place_of_line(const QString& line)
     return place;
 }
 
+// The two lines above the columns: what stands between them, and in numbers.
+const QString between = QStringLiteral("between columns");
+const QString decimal = QStringLiteral("decimal mark");
+
 // "reference = parcel", one a column; "kind = text: goods" for the same words in every row.
-QString lines_of_columns(const std::vector<shop::FileColumn>& columns)
+QString lines_of_file(const shop::OutFile& file)
 {
-    QStringList lines;
-    for (const shop::FileColumn& c : columns) {
+    const QString mark = file.delimiter == '\t' ? QStringLiteral("tab") : QString(QLatin1Char(file.delimiter));
+    QStringList lines{between + QStringLiteral(" = ") + mark,
+                      decimal + QStringLiteral(" = ") + QLatin1Char(file.decimal_mark)};
+    for (const shop::FileColumn& c : file.columns) {
         lines += text(c.heading) + QStringLiteral(" = ") + text(c.field) +
                  (c.field == "text" ? QStringLiteral(": ") + text(c.words) : QString());
     }
     return lines.join(QLatin1Char('\n'));
 }
 
-tl::expected<std::vector<shop::FileColumn>, QString> columns_of_lines(const QString& words)
+// A mark of one of these; nothing: it is none of them.
+std::optional<char> mark_of(const QString& word, const QString& marks)
 {
-    std::vector<shop::FileColumn> columns;
+    if (word == QLatin1String("tab") && marks.contains(QLatin1Char('\t'))) return '\t';
+    if (word.size() != 1 || !marks.contains(word)) return std::nullopt;
+    return word.front().toLatin1();
+}
+
+tl::expected<shop::OutFile, QString> file_of_lines(const QString& words)
+{
+    shop::OutFile file;
     const auto& fields = shop::send_fields();
     for (const QString& line : lines_of(words)) {
         shop::FileColumn column;
-        column.heading = utf8(line.section(QStringLiteral(" = "), 0, 0));
+        const QString heading = line.section(QStringLiteral(" = "), 0, 0);
         const QString what = line.section(QStringLiteral(" = "), 1).trimmed();
+        if (heading == between || heading == decimal) {
+            const auto mark = mark_of(what, heading == between ? QStringLiteral(",;|\t") : QStringLiteral(".,"));
+            if (!mark) return tl::unexpected(S::tr("“%1”: that mark cannot stand there").arg(line));
+            (heading == between ? file.delimiter : file.decimal_mark) = *mark;
+            continue;
+        }
+        column.heading = utf8(heading);
         column.field = utf8(what.section(QLatin1Char(':'), 0, 0));
         if (column.field == "text") column.words = utf8(what.section(QLatin1Char(':'), 1));
         if (std::find(fields.begin(), fields.end(), column.field) == fields.end()) {
@@ -84,23 +105,17 @@ tl::expected<std::vector<shop::FileColumn>, QString> columns_of_lines(const QStr
             for (const std::string& field : fields) known += text(field);
             return tl::unexpected(S::tr("“%1”: behind the = one of %2").arg(line, known.join(QStringLiteral(", "))));
         }
-        columns.push_back(std::move(column));
+        file.columns.push_back(std::move(column));
     }
-    return columns;
+    return file;
 }
 
-// The file for this carrier or shop, made when there is none of its own.
-shop::OutFile& file_to(std::vector<shop::OutFile>& files, const std::string& to)
+// The file for this carrier or shop; one with the plain columns when there is none of its own.
+shop::OutFile file_for(const std::vector<shop::OutFile>& files, const std::string& to,
+                       const std::vector<shop::FileColumn>& plain)
 {
     const auto found = std::find_if(files.begin(), files.end(), [&](const auto& f) { return f.to == to; });
-    return found != files.end() ? *found : files.emplace_back(shop::OutFile{to, {}});
-}
-
-QString columns_for(const std::vector<shop::OutFile>& files, const std::string& to,
-                    const std::vector<shop::FileColumn>& plain)
-{
-    const auto found = std::find_if(files.begin(), files.end(), [&](const auto& f) { return f.to == to; });
-    return lines_of_columns(found != files.end() ? found->columns : plain);
+    return found != files.end() ? *found : shop::OutFile{to, plain};
 }
 
 QString text_in(const Dispatch& settings, const std::string& language)
@@ -128,12 +143,12 @@ void SendingController::refresh()
     for (const std::string& carrier : carriers) {
         rows.push_back({QStringLiteral("carrier ") + text(carrier), tr("Send file for %1").arg(text(carrier)),
                         tr("one column a line: its heading = what stands in it"),
-                        columns_for(settings.send_files, carrier, shop::plain_send_columns())});
+                        lines_of_file(file_for(settings.send_files, carrier, shop::plain_send_columns()))});
     }
     for (const std::string& shop : shops) {
         rows.push_back({QStringLiteral("shop ") + text(shop), tr("File back for %1").arg(text(shop)),
                         tr("one column a line: its heading = what stands in it"),
-                        columns_for(settings.shop_files, shop, shop::plain_shop_columns())});
+                        lines_of_file(file_for(settings.shop_files, shop, shop::plain_shop_columns()))});
     }
     QStringList stamps, places;
     for (const shop::Stamp& stamp : settings.stamps) {
@@ -176,14 +191,17 @@ QString SendingController::set(const QString& key, const QString& typed)
         else
             settings.texts.push_back({language, utf8(typed)});
     } else if (key.startsWith(QLatin1String("carrier ")) || key.startsWith(QLatin1String("shop "))) {
-        const auto columns = columns_of_lines(typed);
-        if (!columns) return columns.error();
+        auto file = file_of_lines(typed);
+        if (!file) return file.error();
         const bool carrier = key.startsWith(QLatin1String("carrier "));
-        const std::string to = utf8(key.section(QLatin1Char(' '), 1));
-        const bool plain = *columns == (carrier ? shop::plain_send_columns() : shop::plain_shop_columns());
+        file->to = utf8(key.section(QLatin1Char(' '), 1));
         auto& files = carrier ? settings.send_files : settings.shop_files;
-        const bool there = std::any_of(files.begin(), files.end(), [&](const auto& f) { return f.to == to; });
-        if (there || !plain) file_to(files, to).columns = *columns;
+        const auto& plain = carrier ? shop::plain_send_columns() : shop::plain_shop_columns();
+        if (*file != file_for(files, file->to, plain)) {
+            files.erase(std::remove_if(files.begin(), files.end(), [&](const auto& f) { return f.to == file->to; }),
+                        files.end());
+            files.push_back(*std::move(file));
+        }
     } else if (key == QLatin1String("stamps")) {
         settings.stamps.clear();
         for (const QString& line : lines_of(typed)) {

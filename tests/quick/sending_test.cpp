@@ -1,6 +1,5 @@
 // What leaves the house as a file, at the window: the send file of a carrier, numbers pasted back, the files and
 // messages of what was handed over, and the table of postage to charge.
-#include "core/book/cupboard.h"
 #include "tests/quick/workshop.h"
 
 #include <QClipboard>
@@ -75,19 +74,18 @@ void SendingTest::a_send_file_holds_her_columns()
 {
     Workshop shop(*planned_);
     const std::string carrier = book::parcels(shop.book()).front().carrier;
-    shop::Dispatch settings = book::dispatch(shop.book());
-    shop::OutFile file;
-    file.to = carrier;
-    file.columns = {{"Which", "parcel", {}}, {"To", "name", {}}, {"Grams", "weight g", {}}};
-    settings.send_files = {file};
-    QVERIFY(book::put_dispatch(shop.day().book(), settings));
-    shop.day().moved();
     QVERIFY(at_hand_over(shop));
+    auto* sending = shop.desk().cupboard()->sending();
+    const QString key = QStringLiteral("carrier ") + QString::fromStdString(carrier);
+    QVERIFY(!sending->set(key, QStringLiteral("between columns = x")).isEmpty());
+    QVERIFY(!sending->set(key, QStringLiteral("Which = no such thing")).isEmpty());
+    const QString told = sending->set(
+        key, QStringLiteral("between columns = ;\ndecimal mark = ,\nWhich = parcel\nTo = name\nGrams = weight g"));
+    QVERIFY2(told.isEmpty(), qPrintable(told));
     letter(shop.at(), Qt::Key_S);
     const QStringList lines = lines_of(shop, QStringLiteral("send-"));
     QVERIFY2(lines.size() > 1, qPrintable(shop.at().all_words()));
-    QVERIFY2(lines.front().startsWith(QStringLiteral("Which")), qPrintable(lines.front()));
-    QVERIFY(lines.front().contains(QStringLiteral("Grams")));
+    QCOMPARE(lines.front().trimmed(), QStringLiteral("Which;To;Grams"));
     int found = 0;
     for (const shop::Parcel& parcel : book::parcels(shop.book())) {
         if (parcel.state != shop::ParcelState::labelled) continue;
