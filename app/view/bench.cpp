@@ -17,6 +17,7 @@
 #include "core/papers/payload.h"
 #include "core/planning/scene.h"
 #include "core/shop/check_digits.h"
+#include "core/shop/heat.h"
 
 #include <algorithm>
 
@@ -443,11 +444,15 @@ void BenchController::holdUntilMonday()
     if (!held_ || wait_.isEmpty()) return;
     const shop::HeldOrder* order = order_of(day_, held_->plan.pieces);
     if (order == nullptr) return;
-    const unsigned weekday = std::chrono::weekday(day_.today()).iso_encoding();
-    const Date monday = day_.today() + std::chrono::days(8 - static_cast<int>(weekday));
+    std::optional<Date> monday;
+    for (const shop::Piece& piece : held_->plan.pieces) {
+        const shop::Good* good = day_.cupboard().good(piece.good);
+        if (good != nullptr && !monday) monday = shop::better_held_until(*good, day_.today());
+    }
+    if (!monday) return;
     const std::string reason = tr("held in the heat until Monday").toStdString();
-    if (!settle(book::set_aside(day_.book(), order->id, reason, monday))) return;
-    emit said(tr("Held until %1").arg(words::date(monday)));
+    if (!settle(book::set_aside(day_.book(), order->id, reason, *monday))) return;
+    emit said(tr("Held until %1").arg(words::date(*monday)));
     day_.moved();
     later();
 }

@@ -3,6 +3,7 @@
 #include "app/view/text.h"
 #include "app/words/format.h"
 #include "core/papers/bench_card.h"
+#include "core/shop/heat.h"
 
 #include <QCoreApplication>
 
@@ -124,13 +125,9 @@ std::vector<ParcelStep> parcel_steps(const Day& day, const book::HeldParcel& hel
 
 QString heat_words(const Day& day, const planning::ParcelPlan& plan)
 {
-    // The warm months of the northern half of Europe and the days whose parcels wait out a weekend: our judgement.
-    const unsigned month = static_cast<unsigned>(std::chrono::year_month_day(day.today()).month());
-    const unsigned weekday = std::chrono::weekday(day.today()).iso_encoding();
-    if (month < 5 || month > 9 || weekday < 4) return {};
     for (const shop::Piece& piece : plan.pieces) {
         const shop::Good* good = day.cupboard().good(piece.good);
-        if (good == nullptr || !good->softens_above_c) continue;
+        if (good == nullptr || !shop::better_held_until(*good, day.today())) continue;
         return Say::tr("%1 softens above %2 °C: hold until Monday?").arg(text(good->name)).arg(*good->softens_above_c);
     }
     return {};
