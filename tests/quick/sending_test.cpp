@@ -1,5 +1,6 @@
 // What leaves the house as a file, at the window: the send file of a carrier, numbers pasted back, the files and
 // messages of what was handed over, and the table of postage to charge.
+#include "core/papers/payload.h"
 #include "tests/quick/workshop.h"
 
 #include <QClipboard>
@@ -40,6 +41,7 @@ private slots:
     void numbers_are_pasted_in_turn();
     void shops_and_buyers_are_told();
     void nothing_is_told_before_it_went();
+    void a_number_is_tied_to_its_parcel_by_scan();
     void the_table_of_postage_holds_every_good();
 
 private:
@@ -146,6 +148,40 @@ void SendingTest::nothing_is_told_before_it_went()
     letter(shop.at(), Qt::Key_M);
     QVERIFY2(shop.at().reads(QStringLiteral("Nothing was handed over today")), qPrintable(shop.at().all_words()));
     QVERIFY(lines_of(shop, QStringLiteral("messages-")).isEmpty());
+}
+
+// Packed, at the step of the label: the carrier's label is scanned, then ours on the same parcel.
+void SendingTest::a_number_is_tied_to_its_parcel_by_scan()
+{
+    Workshop shop(*planned_);
+    const auto ids = shop.pick(2);
+    QVERIFY(shop.open());
+    shop.at().press(Qt::Key_F4);
+    shop.at().settle();
+    auto* bench = shop.desk().bench();
+    for (int most = 40; most > 0 && !bench->doNow().startsWith(QStringLiteral("Stick")); --most) {
+        if (bench->weighing()) {
+            const auto number = bench->parcel().section(QLatin1Char(' '), -1).toStdString();
+            const auto plan = book::parcel_by_number(shop.book(), number)->plan;
+            QVERIFY(bench->weigh(QString::number(plan.weight.mean.units / 10)).isEmpty());
+        }
+        letter(shop.at(), Qt::Key_Space);
+    }
+    const auto held = [&](shop::ParcelId id) { return book::parcel(shop.book(), id)->parcel; };
+    const QString shown = shop.desk().bench()->parcel();
+    const shop::ParcelId here = shown.contains(QString::fromStdString(held(ids[0]).number)) ? ids[0] : ids[1];
+    shop.at().scan(QStringLiteral("RR473124828DK")); // misread: the check digit is wrong
+    QVERIFY2(shop.desk().stopWord().contains(QStringLiteral("again")), qPrintable(shop.desk().stopWord()));
+    letter(shop.at(), Qt::Key_Space);
+    QVERIFY(held(here).tracking.empty());
+    shop.at().scan(QStringLiteral("RR473124829DK"));
+    QTRY_COMPARE(QString::fromStdString(held(here).tracking), QStringLiteral("RR473124829DK"));
+    QVERIFY(held(here).state == shop::ParcelState::packed);
+    for (const shop::ParcelId id : ids) {
+        if (id.value != here.value) QVERIFY(held(id).tracking.empty());
+    }
+    shop.at().scan(QString::fromStdString(papers::to_text({papers::Payload::Kind::parcel, held(here).number}).value()));
+    QTRY_VERIFY(held(here).state == shop::ParcelState::labelled);
 }
 
 void SendingTest::the_table_of_postage_holds_every_good()
