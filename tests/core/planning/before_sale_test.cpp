@@ -27,7 +27,9 @@ TEST(BeforeSale, NeedsNothingOnTheShelf)
     EXPECT_EQ(plan->quotes[*plan->chosen].price()->total, euro(450)); // 930 g in the slow parcel
     EXPECT_EQ(plan->quotes.size(), 2U);
     EXPECT_FALSE(before_sale(shop.cupboard, {{"NO"}, 1, "DK"}, shop.sheets, shop.wish, run));
-    EXPECT_FALSE(before_sale(shop.cupboard, {{"INK"}, 1, "NZ"}, shop.sheets, shop.wish, run)->chosen);
+    const auto abroad = before_sale(shop.cupboard, {{"INK"}, 1, "NZ"}, shop.sheets, shop.wish, run);
+    ASSERT_FALSE(abroad);
+    EXPECT_EQ(abroad.error().why, Stuck::no_service);
 }
 
 TEST(Charges, CountTheRiskOfCrossingTheEdge)
