@@ -1,9 +1,10 @@
 #!/bin/sh
 # Writes tests/bench/RESULTS.md from what the benchmark programs print.
 #   sh tests/bench/results.sh BUILD_DIR RESULTS_DIR [long]
-# RESULTS_DIR keeps a file a section; one that is there is not measured again: remove it to renew the section. Container
-# loading and bins take hours: without `long` their tables are only written where their result files are there already
-# (container_loading.txt, bins.txt; the programs go on where they stopped).
+# RESULTS_DIR (tests/bench/results holds those of the tree) keeps a file a section; one that is there is not measured
+# again: remove it to renew the section. Container loading and bins take hours: without `long` their tables are only
+# written where their result files are there already (container_loading.txt, bins.txt; the programs go on where they
+# stopped).
 set -eu
 cd "$(dirname "$0")/../.."
 build=$(cd "$1" && pwd)
@@ -53,7 +54,7 @@ long_section container_loading_full.txt container_loading_full container_loading
 long_section bins.txt bins bins --seconds 5
 
 {
-    cat tests/bench/results_intro.md
+    cat "$results/intro.md"
     for name in small_orders dissections second_opinions container_loading container_loading_full bins december; do
         if [ -s "$results/$name.md" ]; then cat "$results/$name.md"; fi
     done
