@@ -1,6 +1,6 @@
 #include "core/fitting/bins.h"
 
-#include "core/fitting/content.h"
+#include "core/fitting/outer_yard.h"
 #include "core/fitting/repack.h"
 
 #include <algorithm>
@@ -46,41 +46,21 @@ Bins fewest_outers(const Question& question, std::size_t outer_index, Run& run, 
                    const std::function<void(const Bins&)>& better)
 {
     Bins best;
-    const OuterForm& form = question.outers[outer_index].form;
-    if (form.kind != OuterKind::carton && form.kind != OuterKind::gift_box) return best;
-    const Resolved resolved = resolve_content(question, run);
-    if (resolved.refusal) return best;
-    const Load load = make_load(resolved.question, Room::box);
-    const Units lining = question.lining.units, gap = load.gap;
-    const Space space{{form.inner.x.units - 2 * lining + gap, form.inner.y.units - 2 * lining + gap,
-                       form.inner.z.units - 2 * lining - question.bed.units + gap},
-                      Support::none,
-                      gap};
-    const std::optional<Weight> most = question.outers[outer_index].max_load;
-    const std::optional<Yard> yard = make_yard(load, space, most ? std::optional{most->units * 100} : std::nullopt);
-    if (load.soft || !yard || !each_goes_in(*yard)) return best;
-    best.least = std::max(by_volume(*yard), alone(*yard));
+    const std::optional<OuterYard> in = yard_of(question, outer_index, Support::none, run);
+    if (!in || in->load.soft || !each_goes_in(in->yard)) return best;
+    const Yard& yard = in->yard;
+    best.least = std::max(by_volume(yard), alone(yard));
     std::vector<std::pair<std::size_t, int>> pieces; // goods and copy, in the order of repack
-    for (std::size_t g = 0; g < yard->goods.size(); ++g) {
-        for (int copy = 1; copy <= yard->goods[g].count; ++copy) pieces.emplace_back(g, copy);
+    for (std::size_t g = 0; g < yard.goods.size(); ++g) {
+        for (int copy = 1; copy <= yard.goods[g].count; ++copy) pieces.emplace_back(g, copy);
     }
-    repack(*yard, run, [&](const std::vector<RoomContent>& rooms) {
+    repack(yard, run, [&](const std::vector<RoomContent>& rooms) {
         best.outers.clear();
         for (const RoomContent& room : rooms) {
             std::vector<Placement>& placements = best.outers.emplace_back();
             for (const Stowed& s : room) {
                 const auto& [g, copy] = pieces[s.piece];
-                const Yard::Goods& goods = yard->goods[g];
-                const Kind& kind = load.kinds[goods.kind];
-                const Pose& pose = kind.poses[goods.ways[s.way].pose];
-                Placement& p = placements.emplace_back();
-                p.item = question.items[kind.item].id;
-                p.copy = copy;
-                p.at = {question.lining + Length{s.at[0] * yard->unit}, question.lining + Length{s.at[1] * yard->unit},
-                        question.lining + question.bed + Length{s.at[2] * yard->unit}};
-                p.size = {Length{pose.side[0] - gap}, Length{pose.side[1] - gap}, Length{pose.side[2] - gap}};
-                p.axis = pose.axis;
-                p.content = resolved.content[kind.item];
+                placements.push_back(in->placement(g, s.way, s.at, copy));
             }
         }
         if (better) better(best);
