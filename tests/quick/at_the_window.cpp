@@ -24,6 +24,13 @@ void AtTheWindow::press(Qt::Key key, Qt::KeyboardModifiers with)
 }
 
 // End lets go of what is held back in case it were a scan, and changes nothing in a field.
+void AtTheWindow::letter(Qt::Key key)
+{
+    press(key);
+    QTest::qWait(120);
+    settle();
+}
+
 void AtTheWindow::type(const QString& words)
 {
     for (const QChar c : words) QTest::keyClick(&window_, c.toLatin1());

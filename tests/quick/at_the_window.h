@@ -14,6 +14,7 @@ public:
     explicit AtTheWindow(QQuickWindow& window) : window_(window) {}
 
     void press(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier);
+    void letter(Qt::Key key);            // a key of the place, and what comes of it a moment later
     void type(const QString& words);     // by hand, into the field that has the focus
     void scan(const QString& code);      // as a scanner types: one burst, ended with Enter
     void settle();                       // until all that changed is laid out and drawn

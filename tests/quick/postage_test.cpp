@@ -65,13 +65,6 @@ private:
 };
 
 // A letter alone: the scanner's catcher lets go of it after a moment.
-void letter(AtTheWindow& at, Qt::Key key)
-{
-    at.press(key);
-    QTest::qWait(120);
-    at.settle();
-}
-
 void sort_steps(postage::RateSheet& sheet)
 {
     std::sort(sheet.steps.begin(), sheet.steps.end(), [](const auto& a, const auto& b) {
@@ -131,8 +124,8 @@ void PostageTest::a_tariff_is_typed_in_by_keys()
     };
     press(Qt::Key_F9);
     at.settle();
-    letter(at, Qt::Key_3); // rate sheets
-    letter(at, Qt::Key_N);
+    at.letter(Qt::Key_3); // rate sheets
+    at.letter(Qt::Key_N);
     keys += 2;
     type(QStringLiteral("Petrel Parcels"));
     const auto part = [&](const char* what, const QString& words) {
@@ -210,8 +203,8 @@ void PostageTest::a_table_is_pasted_from_a_spreadsheet()
     auto* rates = shop.desk().cupboard()->rates();
     shop.at().press(Qt::Key_F9);
     shop.at().settle();
-    letter(shop.at(), Qt::Key_3);
-    letter(shop.at(), Qt::Key_N);
+    shop.at().letter(Qt::Key_3);
+    shop.at().letter(Qt::Key_N);
     rates->setHead(QStringLiteral("carrier"), QStringLiteral("Petrel Parcels"));
     rates->setPart(0, QStringLiteral("name"), QStringLiteral("petrel"));
     const auto zone = [&](int which) { return which + 2; }; // behind the service and its blank row
@@ -245,7 +238,7 @@ void PostageTest::faults_are_seen_while_typing()
     QVERIFY(shop.open());
     shop.at().press(Qt::Key_F9);
     shop.at().settle();
-    letter(shop.at(), Qt::Key_3);
+    shop.at().letter(Qt::Key_3);
     auto* rates = shop.desk().cupboard()->rates();
     const QStringList before = rates->problems();
     QQuickItem* cell = shop.at().beginning(QStringLiteral("up to, row 2"), QAccessible::EditableText);
@@ -410,8 +403,8 @@ void PostageTest::a_wrong_weight_waits_for_her()
     shop.at().settle();
     QVERIFY(bench->weighing());
     QVERIFY(book::parcel(shop.book(), held->parcel.id)->parcel.state == shop::ParcelState::picked);
-    if (!shop.desk().stopWord().isEmpty()) letter(shop.at(), Qt::Key_Space);
-    letter(shop.at(), Qt::Key_Y); // it is right all the same
+    if (!shop.desk().stopWord().isEmpty()) shop.at().letter(Qt::Key_Space);
+    shop.at().letter(Qt::Key_Y); // it is right all the same
     const auto after = book::parcel(shop.book(), held->parcel.id);
     QVERIFY(after->parcel.state == shop::ParcelState::packed);
     QVERIFY(after->parcel.weighings.back().overridden);
@@ -431,7 +424,7 @@ void PostageTest::postage_is_bought_once()
     QVERIFY(shop.open());
     shop.at().press(Qt::Key_F5);
     shop.at().settle();
-    letter(shop.at(), Qt::Key_D);
+    shop.at().letter(Qt::Key_D);
     auto* dispatch = shop.desk().handOver()->dispatch();
     QVERIFY2(dispatch->title().startsWith(QStringLiteral("Parcel")), qPrintable(shop.at().all_words()));
     QVERIFY(!dispatch->message().isEmpty());

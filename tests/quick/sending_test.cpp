@@ -14,13 +14,6 @@ namespace stow::quick {
 
 namespace {
 
-void letter(AtTheWindow& at, Qt::Key key)
-{
-    at.press(key);
-    QTest::qWait(120);
-    at.settle();
-}
-
 // The lines of the one file whose name begins so; none if it is not there.
 QStringList lines_of(const Workshop& shop, const QString& beginning)
 {
@@ -84,7 +77,7 @@ void SendingTest::a_send_file_holds_her_columns()
     const QString told = sending->set(
         key, QStringLiteral("between columns = ;\ndecimal mark = ,\nWhich = parcel\nTo = name\nGrams = weight g"));
     QVERIFY2(told.isEmpty(), qPrintable(told));
-    letter(shop.at(), Qt::Key_S);
+    shop.at().letter(Qt::Key_S);
     const QStringList lines = lines_of(shop, QStringLiteral("send-"));
     QVERIFY2(lines.size() > 1, qPrintable(shop.at().all_words()));
     QCOMPARE(lines.front().trimmed(), QStringLiteral("Which;To;Grams"));
@@ -102,7 +95,7 @@ void SendingTest::numbers_are_pasted_in_turn()
     QVERIFY(at_hand_over(shop));
     // The first is sound; the check digit of the second is wrong (UPU S10: 47312482 closes with 9).
     QGuiApplication::clipboard()->setText(QStringLiteral("RR473124829DK\nRR473124828DK\n"));
-    letter(shop.at(), Qt::Key_V);
+    shop.at().letter(Qt::Key_V);
     int taken = 0;
     for (const shop::Parcel& parcel : book::parcels(shop.book())) taken += parcel.tracking.empty() ? 0 : 1;
     QCOMPARE(taken, 1);
@@ -118,20 +111,20 @@ void SendingTest::shops_and_buyers_are_told()
     Workshop shop(*planned_);
     QVERIFY(at_hand_over(shop));
     QGuiApplication::clipboard()->setText(QStringLiteral("RR473124829DK\n"));
-    letter(shop.at(), Qt::Key_V);
+    shop.at().letter(Qt::Key_V);
     std::string numbered;
     for (const shop::Parcel& parcel : book::parcels(shop.book())) {
         if (!parcel.tracking.empty()) numbered = parcel.number;
     }
     QVERIFY(!numbered.empty());
     const int carriers = shop.desk().handOver()->carriers()->count();
-    for (int carrier = 0; carrier < carriers; ++carrier) letter(shop.at(), static_cast<Qt::Key>(Qt::Key_1 + carrier));
+    for (int carrier = 0; carrier < carriers; ++carrier) shop.at().letter(static_cast<Qt::Key>(Qt::Key_1 + carrier));
     QVERIFY(book::parcel_by_number(shop.book(), numbered)->parcel.state == shop::ParcelState::handed_over);
-    letter(shop.at(), Qt::Key_X);
+    shop.at().letter(Qt::Key_X);
     const QStringList shops = lines_of(shop, QStringLiteral("sent-Harbour-Stall"));
     QVERIFY2(shops.size() > 1, qPrintable(shop.at().all_words()));
     QVERIFY(shops.join(QLatin1Char('\n')).contains(QStringLiteral("RR473124829DK")));
-    letter(shop.at(), Qt::Key_M);
+    shop.at().letter(Qt::Key_M);
     const QString messages = lines_of(shop, QStringLiteral("messages-")).join(QLatin1Char('\n'));
     QVERIFY(messages.contains(QStringLiteral("RR473124829DK")));
     const auto held = book::parcel_by_number(shop.book(), numbered);
@@ -145,7 +138,7 @@ void SendingTest::nothing_is_told_before_it_went()
 {
     Workshop shop(*planned_);
     QVERIFY(at_hand_over(shop));
-    letter(shop.at(), Qt::Key_M);
+    shop.at().letter(Qt::Key_M);
     QVERIFY2(shop.at().reads(QStringLiteral("Nothing was handed over today")), qPrintable(shop.at().all_words()));
     QVERIFY(lines_of(shop, QStringLiteral("messages-")).isEmpty());
 }
@@ -165,14 +158,14 @@ void SendingTest::a_number_is_tied_to_its_parcel_by_scan()
             const auto plan = book::parcel_by_number(shop.book(), number)->plan;
             QVERIFY(bench->weigh(QString::number(plan.weight.mean.units / 10)).isEmpty());
         }
-        letter(shop.at(), Qt::Key_Space);
+        shop.at().letter(Qt::Key_Space);
     }
     const auto held = [&](shop::ParcelId id) { return book::parcel(shop.book(), id)->parcel; };
     const QString shown = shop.desk().bench()->parcel();
     const shop::ParcelId here = shown.contains(QString::fromStdString(held(ids[0]).number)) ? ids[0] : ids[1];
     shop.at().scan(QStringLiteral("RR473124828DK")); // misread: the check digit is wrong
     QVERIFY2(shop.desk().stopWord().contains(QStringLiteral("again")), qPrintable(shop.desk().stopWord()));
-    letter(shop.at(), Qt::Key_Space);
+    shop.at().letter(Qt::Key_Space);
     QVERIFY(held(here).tracking.empty());
     shop.at().scan(QStringLiteral("RR473124829DK"));
     QTRY_COMPARE(QString::fromStdString(held(here).tracking), QStringLiteral("RR473124829DK"));
@@ -190,8 +183,8 @@ void SendingTest::the_table_of_postage_holds_every_good()
     QVERIFY(shop.open());
     shop.at().press(Qt::Key_F9);
     shop.at().settle();
-    letter(shop.at(), Qt::Key_7);
-    letter(shop.at(), Qt::Key_E);
+    shop.at().letter(Qt::Key_7);
+    shop.at().letter(Qt::Key_E);
     const QStringList lines = lines_of(shop, QStringLiteral("postage-to-charge-"));
     QVERIFY2(lines.size() > 1, qPrintable(shop.at().all_words()));
     for (const auto& [key, good] : shop.day().cupboard().goods) {
