@@ -145,6 +145,19 @@ std::vector<Setting> settings()
              if (weight) h.scale_step = *weight;
              return weight.has_value();
          }},
+        {"cut", H::tr("Cutting a carton down"), H::tr("min"), H::tr("to score it lower and cut it"),
+         [](const House& h) { return QString::number(h.cut_minutes); },
+         [](House& h, const QString& t) { return keep_whole<&House::cut_minutes>(h, t, 0, 120); }},
+        {"hour",
+         H::tr("An hour of your time"),
+         {},
+         H::tr("counts when the cheapest way is sought; 0: it does not"),
+         [](const House& h) { return words::money(h.hour); },
+         [](House& h, const QString& t) {
+             const auto hour = typed_money(t, h.currency);
+             if (hour && hour->minor >= 0) h.hour = *hour;
+             return hour && hour->minor >= 0;
+         }},
         {"batch", H::tr("Batches differ by"), H::tr("%"), H::tr("a whole batch a little heavier or lighter"),
          [](const House& h) { return QString::number(h.batch_percent); },
          [](House& h, const QString& t) { return keep_whole<&House::batch_percent>(h, t, 0, 50); }},

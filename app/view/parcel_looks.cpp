@@ -61,6 +61,8 @@ OuterRowScene outer_row(const Day& day, const planning::ParcelPlan& plan)
     chosen.standing = papers::Standing::chosen;
     chosen.name = text(plan.outer.text);
     if (plan.cut_at) chosen.name = Say::tr("%1 cut to %2 mm").arg(chosen.name).arg(in_mm(*plan.cut_at));
+    const int cutting = day.cupboard().house.cut_minutes;
+    if (plan.cut_at && cutting > 0) chosen.name = Say::tr("%1, %2 min").arg(chosen.name).arg(cutting);
     chosen.good = plan.proven_smallest;
     chosen.words = plan.squeezed          ? Say::tr("by hand, pressed")
                    : plan.proven_smallest ? Say::tr("proven")

@@ -32,6 +32,13 @@ PlanRow row_of(const Day& day, const planning::ParcelPlan& plan, const shop::Par
         row.place = place_of(held->order.to);
     }
     if (plan.parts > 1) row.part = PlanController::tr("parcel %1 of %2").arg(plan.part).arg(plan.parts);
+    if (plan.parts > 1 && plan.split_gap_permille) {
+        row.part += QStringLiteral(", ");
+        row.part += *plan.split_gap_permille == 0
+                        ? PlanController::tr("no cheaper split")
+                        : PlanController::tr("another split saves at most %1 %")
+                              .arg(QLocale().toString(*plan.split_gap_permille / 10.0, 'f', 1));
+    }
     row.contents = contents_of(day, plan);
     row.outers = outer_row(day, plan);
     row.outer = text(plan.outer.text);

@@ -82,6 +82,10 @@ bool take(House& house, const std::string& setting, Row& row, const shop::Cupboa
         whole(house.humidity_percent, 0, 50);
     else if (setting == "scale_step_g")
         weight(house.scale_step);
+    else if (setting == "cut_minutes")
+        whole(house.cut_minutes, 0, 120);
+    else if (setting == "hour_cost")
+        house.hour = row.money(value, house.currency).value_or(house.hour);
     else
         return false;
     return true;

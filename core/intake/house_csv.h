@@ -14,6 +14,8 @@
 //   filler, tape, label    codes of supplies used unless something else is said
 //   batch_percent, humidity_percent    common spreads
 //   scale_step_g     resolution of the scale
+//   cut_minutes      to cut a carton down to a lower height
+//   hour_cost        what an hour of her time counts for when ways to pack are compared; 0: it does not
 #pragma once
 
 #include "core/intake/csv.h"

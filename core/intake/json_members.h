@@ -199,7 +199,7 @@ void members(Is<shop::Address> auto& value, auto&& visit)
 void members(Is<shop::House> auto& value, auto&& visit)
 {
     auto& [address, contact, currency, trays, ease, lining, rattle, overfill_percent, bulge, heavy, filler, tape, label,
-           batch_percent, humidity_percent, scale_step] = value;
+           batch_percent, humidity_percent, scale_step, cut_minutes, hour] = value;
     visit("address", address);
     visit("contact", contact);
     visit("currency", currency);
@@ -216,6 +216,8 @@ void members(Is<shop::House> auto& value, auto&& visit)
     visit("batch_percent", batch_percent);
     visit("humidity_percent", humidity_percent);
     visit("scale_step", scale_step);
+    visit("cut_minutes", cut_minutes);
+    visit("hour", hour);
 }
 
 void members(Is<shop::OrderLine> auto& value, auto&& visit)
@@ -665,8 +667,8 @@ void members(Is<planning::ParcelPlan> auto& value, auto&& visit)
 {
     auto& [pieces, items, question, outer, cut_height, cut_at, placements, passed_over, proven_smallest,
            contents_thickness, closed, void_volume, filler, filler_volume, tape, uses, weight, contents_weight, holds,
-           quotes, chosen, packaging, saves_if_larger, cheaper_outer, part, parts, split_proven, squeezed, hand_over,
-           delivered, keeps_promise] = value;
+           quotes, chosen, packaging, work, saves_if_larger, cheaper_outer, part, parts, split_gap_permille, squeezed,
+           hand_over, delivered, keeps_promise] = value;
     visit("pieces", pieces);
     visit("items", items);
     visit("question", question);
@@ -689,11 +691,12 @@ void members(Is<planning::ParcelPlan> auto& value, auto&& visit)
     visit("quotes", quotes);
     visit("chosen", chosen);
     visit("packaging", packaging);
+    visit("work", work);
     visit("saves_if_larger", saves_if_larger);
     visit("cheaper_outer", cheaper_outer);
     visit("part", part);
     visit("parts", parts);
-    visit("split_proven", split_proven);
+    visit("split_gap_permille", split_gap_permille);
     visit("squeezed", squeezed);
     visit("hand_over", hand_over);
     visit("delivered", delivered);

@@ -1,6 +1,7 @@
 #include "core/planning/costing.h"
 
 #include "core/planning/consumables.h"
+#include "core/planning/handwork.h"
 #include "core/planning/parcel_weight.h"
 
 #include <map>
@@ -138,6 +139,9 @@ void cost(ParcelPlan& plan, const Costing& with, const shop::Supply& outer, Leng
     uses.add(house.label, shop::pieces(1));
     plan.uses = uses.list();
     plan.packaging = cost_of(plan.uses, with.cupboard);
+    if (house.hour.minor > 0 && house.hour.currency == house.currency) {
+        plan.work = share(house.hour, handwork(plan, with.cupboard).count(), 3600);
+    }
 
     weigh(plan, with.cupboard);
     plan.holds = holds(with.contents);

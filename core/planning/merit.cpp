@@ -22,8 +22,9 @@ std::optional<Preference> preference(std::string_view name)
 
 Money cost_in_all(const ParcelPlan& plan)
 {
-    if (!plan.chosen) return plan.packaging;
-    return plan.packaging + plan.quotes[*plan.chosen].price()->total;
+    const Money own = plan.work.minor == 0 ? plan.packaging : plan.packaging + plan.work;
+    if (!plan.chosen) return own;
+    return own + plan.quotes[*plan.chosen].price()->total;
 }
 
 Merit operator+(const Merit& a, const Merit& b)

@@ -25,7 +25,7 @@ struct Merit {                   // the least is the best; of a day: the sum ove
 };
 Merit operator+(const Merit& a, const Merit& b); // without a code
 
-// Packaging and postage; packaging alone where no service is chosen.
+// Packaging, postage and work; without postage where no service is chosen.
 Money cost_in_all(const ParcelPlan& plan);
 
 // `before`: the outer of the plan before; empty: none.

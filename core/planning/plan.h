@@ -83,13 +83,14 @@ struct ParcelPlan {
     std::vector<postage::Quote> quotes;
     std::optional<std::size_t> chosen;    // index into quotes; nothing: no service takes it
     Money packaging;                      // cost of all supplies used
+    Money work;                           // of her time, where the house sets a rate for it
     std::optional<Money> saves_if_larger; // a larger outer is cheaper in all by this much
     shop::SupplyCode cheaper_outer;
-    int part = 1, parts = 1;   // of an order that was split
-    bool split_proven = false; // no cheaper way to split exists; false where the search ended early
-    bool squeezed = false;     // by hand: the wraps are pressed as far as they give
-    Date hand_over, delivered; // with the chosen service: next collection, last likely day of delivery
-    bool keeps_promise = true; // of the promised day, if there is one
+    int part = 1, parts = 1;                 // of an order that was split
+    std::optional<int> split_gap_permille{}; // no way to split it is cheaper by more; 0: proven
+    bool squeezed = false;                   // by hand: the wraps are pressed as far as they give
+    Date hand_over, delivered;               // with the chosen service: next collection, last likely day of delivery
+    bool keeps_promise = true;               // of the promised day, if there is one
 };
 
 enum class Stuck {

@@ -48,7 +48,7 @@ std::optional<Stop> prove_day(DayPlan& plan, const shop::Cupboard& cupboard, con
         if (packed.plan && run.go_on(256)) {
             packed.plan->part = parcel.part;
             packed.plan->parts = parcel.parts;
-            packed.plan->split_proven = parcel.split_proven && packed.plan->outer == parcel.outer;
+            if (packed.plan->outer == parcel.outer) packed.plan->split_gap_permille = parcel.split_gap_permille;
             parcel = *std::move(packed.plan);
             if (on_parcel) on_parcel(i, parcel);
         }

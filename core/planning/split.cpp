@@ -1,5 +1,11 @@
 #include "core/planning/split.h"
 
+#include "core/planning/shares.h"
+#include "core/planning/split_bound.h"
+#include "core/planning/split_search.h"
+
+#include <algorithm>
+#include <limits>
 #include <map>
 #include <numeric>
 
@@ -7,187 +13,157 @@ namespace stow::planning {
 
 namespace {
 
-// How many of each piece of the task a share takes.
-using Counts = std::vector<int>;
+constexpr std::int64_t most_shares = 256;  // looked at in the complete search
+constexpr std::int64_t most_proven = 48;   // shares whose refusals are proven
+constexpr std::size_t most_searched = 480; // shares priced where there are more
 
-constexpr std::int64_t most_shares = 256; // shares priced in the complete search
-constexpr std::int64_t most_proven = 48;  // shares whose refusals are proven
+using Parts = std::vector<Counts>;
 
-struct Cost { // the least is the best; a late share costs more than any price
-    int late = 0;
-    std::int64_t minor = 0;
-    friend auto operator<=>(const Cost&, const Cost&) = default;
-    friend Cost operator+(Cost a, Cost b) { return {a.late + b.late, a.minor + b.minor}; }
-};
-
-bool within(const Counts& a, const Counts& b)
+std::int64_t ways_to_take(const Counts& counts)
 {
-    return std::equal(a.begin(), a.end(), b.begin(), [](int x, int y) { return x <= y; });
+    std::int64_t ways = 1;
+    for (const int n : counts) ways = std::min(ways * (n + 1), most_shares + 1);
+    return ways;
 }
 
-int total(const Counts& counts)
-{
-    return std::accumulate(counts.begin(), counts.end(), 0);
-}
-
-Counts minus(Counts a, const Counts& b)
-{
-    std::transform(a.begin(), a.end(), b.begin(), a.begin(), std::minus<>());
-    return a;
-}
-
-std::size_t first_piece(const Counts& counts)
-{
-    return static_cast<std::size_t>(std::find_if(counts.begin(), counts.end(), [](int n) { return n > 0; }) -
-                                    counts.begin());
-}
-
-// The next share in counting order; false after the last.
-bool next(Counts& share, const Counts& all)
-{
-    for (std::size_t i = share.size(); i-- > 0;) {
-        if (share[i] < all[i]) {
-            ++share[i];
-            return true;
-        }
-        share[i] = 0;
-    }
-    return false;
-}
-
-class Splitter {
+// Every way to share the pieces out, by the share that the first piece left goes in, so that no two orders of the same
+// shares are looked at.
+class CompleteSearch {
 public:
-    Splitter(const Bench& bench, const Task& task, const Stock& stock) : bench_(bench), task_(task), stock_(stock)
-    {
-        for (const shop::Piece& piece : task.pieces) all_.push_back(piece.count);
-    }
+    CompleteSearch(Shares& shares, const SplitBound& bound, Run& run) : shares_(shares), bound_(bound), run_(run) {}
 
-    std::variant<std::vector<ParcelPlan>, StuckOrder> solve()
+    std::optional<Parts> find()
     {
-        std::int64_t shares = 1;
-        for (const int n : all_) shares = std::min(shares * (n + 1), most_shares + 1);
-        if (shares <= most_shares) {
-            prove_ = bench_.wish.prove && shares <= most_proven;
-            price_all();
-            if (best(all_, true)) {
-                if (auto parcels = parcels_of(best_parts(), prove_ && all_decided_)) return *std::move(parcels);
-            }
+        const Counts all = shares_.all();
+        if (!best(all, true, {std::numeric_limits<int>::max(), 0})) return std::nullopt;
+        Parts parts;
+        for (Counts left = all; total(left) > 0; left = left - parts.back()) {
+            parts.push_back(best_.at({left, parts.empty()}).share);
         }
-        return fill_one_after_the_other();
+        return parts;
     }
+    bool complete() const { return complete_; }
 
 private:
-    Task task_of(const Counts& share, bool first) const
-    {
-        Task task{{}, task_.orders, {}, first};
-        for (std::size_t i = 0; i < share.size(); ++i) {
-            if (share[i] == 0) continue;
-            task.pieces.push_back(task_.pieces[i]);
-            task.pieces.back().count = share[i];
-        }
-        return task;
-    }
+    struct Best {
+        std::optional<ShareCost> cost;
+        ShareCost above{-1, 0}; // without a cost: there is none below this one
+        Counts share;
+    };
 
-    Packed pack_share(const Counts& share, bool first, const Stock& stock, bool prove) const
+    // The least cost of sharing out `counts`; nothing if it cannot be done for less than `limit`.
+    std::optional<ShareCost> best(const Counts& counts, bool first, ShareCost limit)
     {
-        Wish wish = bench_.wish;
-        wish.prove = prove;
-        const Task task = task_of(share, first);
-        const auto contents = contents_of(bench_.cupboard, task.pieces); // known to be sound
-        return pack({bench_.cupboard, bench_.services, wish, bench_.run, bench_.memory}, task, contents.value(), stock);
-    }
-
-    // Every share, small ones first: what holds no part of it cannot hold the whole.
-    void price_all()
-    {
-        std::vector<Counts> shares;
-        Counts share(all_.size(), 0);
-        while (next(share, all_)) shares.push_back(share);
-        std::stable_sort(shares.begin(), shares.end(),
-                         [](const Counts& a, const Counts& b) { return total(a) < total(b); });
-        std::vector<Counts> refused;
-        for (const Counts& s : shares) {
-            if (!bench_.run.go_on()) all_decided_ = false;
-            const auto part_refused = [&](const Counts& r) { return within(r, s); };
-            if (bench_.run.stopped() || std::any_of(refused.begin(), refused.end(), part_refused)) continue;
-            bool held = price(s, false);
-            if (s[0] > 0) held = price(s, true) || held;
-            if (!held) refused.push_back(s);
-        }
-    }
-
-    bool price(const Counts& share, bool first)
-    {
-        const Packed packed = pack_share(share, first, stock_, prove_);
-        all_decided_ = all_decided_ && packed.all_decided;
-        if (!packed.plan) return false;
-        costs_[{share, first}] = {packed.plan->keeps_promise ? 0 : 1, cost_in_all(*packed.plan).minor};
-        return true;
-    }
-
-    // The least cost of sharing out `counts`; nothing if it cannot be done. The share with the first piece comes first,
-    // so that no two orders of the same shares are looked at.
-    std::optional<Cost> best(const Counts& counts, bool first)
-    {
-        if (total(counts) == 0) return Cost{};
+        if (total(counts) == 0) return limit > ShareCost{} ? std::optional(ShareCost{}) : std::nullopt;
         const auto key = std::pair{counts, first};
-        if (const auto known = best_.find(key); known != best_.end()) return known->second.cost;
-        Best& here = best_[key];
-        const std::size_t lead = first_piece(counts);
-        Counts share(counts.size(), 0);
-        std::optional<Cost> least;
+        if (const auto known = best_.find(key); known != best_.end()) {
+            const Best& b = known->second;
+            if (b.cost) return *b.cost < limit ? b.cost : std::nullopt;
+            if (limit <= b.above) return std::nullopt;
+        }
+        std::optional<ShareCost> least;
         Counts with;
+        const auto lead = static_cast<std::size_t>(
+            std::find_if(counts.begin(), counts.end(), [](int n) { return n > 0; }) - counts.begin());
+        Counts share(counts.size(), 0);
         while (next(share, counts)) {
             if (share[lead] == 0) continue;
-            const auto own = costs_.find({share, first});
-            if (own == costs_.end()) continue;
-            const auto rest = best(minus(counts, share), false);
-            if (!rest || (least && *least <= own->second + *rest)) continue;
-            least = own->second + *rest;
+            const ShareCost room = least.value_or(limit);
+            const Counts others = counts - share;
+            if (ShareCost{0, bound_.least(share) + bound_.least(others)} >= room) continue;
+            const std::optional<ShareCost> own = price(share, first);
+            if (!own) continue;
+            const auto rest = best(others, false, {room.late - own->late, room.minor - own->minor});
+            if (!rest) continue;
+            least = *own + *rest;
             with = share;
         }
+        Best& here = best_[key];
         here.cost = least;
+        here.above = limit;
         here.share = with;
         return least;
     }
 
-    std::vector<Counts> best_parts() const
+    std::optional<ShareCost> price(const Counts& share, bool first)
     {
-        std::vector<Counts> parts;
-        Counts left = all_;
-        while (total(left) > 0) {
-            parts.push_back(best_.at({left, parts.empty()}).share);
-            left = minus(left, parts.back());
-        }
-        return parts;
+        complete_ = run_.go_on() && complete_;
+        // What holds no part of it cannot hold the whole.
+        const auto part_refused = [&](const Counts& r) { return within(r, share); };
+        if (run_.stopped() || std::any_of(refused_.begin(), refused_.end(), part_refused)) return std::nullopt;
+        const Shares::Priced& priced = shares_.price(share, first);
+        if (!priced.fits && !first) refused_.push_back(share);
+        return priced.outer ? std::optional(priced.cost) : std::nullopt;
     }
 
-    // The shares as parcels, each with what the ones before have left; nothing if an outer runs out and no other does.
-    std::optional<std::vector<ParcelPlan>> parcels_of(const std::vector<Counts>& shares, bool proven) const
+    Shares& shares_;
+    const SplitBound& bound_;
+    Run& run_;
+    bool complete_ = true;
+    std::vector<Counts> refused_;
+    std::map<std::pair<Counts, bool>, Best> best_;
+};
+
+class Splitter {
+public:
+    Splitter(const Bench& bench, const Task& task, const Stock& stock)
+        : bench_(bench), task_(task), stock_(stock), bound_(bench, task, stock)
     {
-        Stock left = stock_;
-        std::vector<ParcelPlan> parcels;
-        for (const Counts& share : shares) {
-            Packed packed = pack_share(share, parcels.empty(), left, bench_.wish.prove);
-            if (!packed.plan) return std::nullopt;
-            proven = proven && !packed.missed;
-            left.take(packed.plan->uses);
-            parcels.push_back(*std::move(packed.plan));
+    }
+
+    std::variant<std::vector<ParcelPlan>, StuckOrder> solve()
+    {
+        const Counts all = Shares(bench_, task_, stock_, false).all();
+        const std::int64_t ways = ways_to_take(all);
+        const bool prove = bench_.wish.prove && ways <= most_proven;
+        Shares shares(bench_, task_, stock_, prove);
+        std::optional<std::vector<ParcelPlan>> found;
+        if (ways <= most_shares) {
+            CompleteSearch search(shares, bound_, bench_.run);
+            if (const auto parts = search.find()) {
+                found = shares.parcels_of(*parts, prove && search.complete() && shares.all_decided());
+            }
+            if (found) return told(*std::move(found));
         }
-        for (std::size_t i = 0; i < parcels.size(); ++i) {
-            parcels[i].part = static_cast<int>(i) + 1;
-            parcels[i].parts = static_cast<int>(parcels.size());
-            parcels[i].split_proven = proven;
+        auto filled = fill_one_after_the_other(shares, all);
+        const auto* start = std::get_if<Parts>(&filled);
+        if (start == nullptr) return std::get<StuckOrder>(std::move(filled));
+        if (ways > most_shares) {
+            found = shares.parcels_of(cheaper_split(shares, bound_, stock_, *start, most_searched, bench_.run), false);
+        }
+        // Where an outer runs out on the way, filling one after the other may do better after all.
+        auto plain = shares.parcels_of(*start, false);
+        if (!found || (plain && cost_of(*plain) < cost_of(*found))) found = std::move(plain);
+        if (!found) return StuckOrder{task_.pieces.front().order, Stuck::nothing_holds_it};
+        return told(*std::move(found));
+    }
+
+private:
+    static ShareCost cost_of(const std::vector<ParcelPlan>& parcels)
+    {
+        ShareCost sum;
+        for (const ParcelPlan& p : parcels) sum = sum + ShareCost{p.keeps_promise ? 0 : 1, cost_in_all(p).minor};
+        return sum;
+    }
+
+    // With what is known about ways that cost less.
+    std::vector<ParcelPlan> told(std::vector<ParcelPlan> parcels) const
+    {
+        const ShareCost cost = cost_of(parcels);
+        if (parcels.front().split_gap_permille || cost.late > 0 || cost.minor <= 0) return parcels;
+        const std::int64_t over = std::max<std::int64_t>(cost.minor - bound_.least_of_all(), 0);
+        for (ParcelPlan& parcel : parcels) {
+            parcel.split_gap_permille = static_cast<int>((over * 1000 + cost.minor - 1) / cost.minor);
         }
         return parcels;
     }
 
-    std::variant<std::vector<ParcelPlan>, StuckOrder> fill_one_after_the_other() const
+    // One outer after the other as full as it will go.
+    std::variant<Parts, StuckOrder> fill_one_after_the_other(const Shares& shares, Counts counts) const
     {
         const std::vector<std::size_t> order = largest_first();
-        std::vector<Counts> shares;
+        Parts parts;
         Stock left = stock_;
-        Counts counts = all_;
         while (total(counts) > 0) {
             Counts share(counts.size(), 0);
             Packed fullest;
@@ -197,7 +173,7 @@ private:
                     while (share[i] + step <= counts[i]) {
                         Counts more = share;
                         more[i] += step;
-                        Packed packed = pack_share(more, shares.empty(), left, false);
+                        Packed packed = shares.pack_share(more, parts.empty(), left, false);
                         if (!packed.plan) {
                             if (total(share) == 0 && step == 1) return stuck(i, std::move(packed));
                             break;
@@ -208,12 +184,10 @@ private:
                 }
             }
             left.take(fullest.plan->uses);
-            shares.push_back(share);
-            counts = minus(counts, share);
+            parts.push_back(share);
+            counts = counts - share;
         }
-        auto parcels = parcels_of(shares, false);
-        if (!parcels) return StuckOrder{task_.pieces.front().order, Stuck::nothing_holds_it};
-        return *std::move(parcels);
+        return parts;
     }
 
     StuckOrder stuck(std::size_t piece, Packed packed) const
@@ -227,7 +201,7 @@ private:
 
     std::vector<std::size_t> largest_first() const
     {
-        std::vector<std::size_t> order(all_.size());
+        std::vector<std::size_t> order(task_.pieces.size());
         std::iota(order.begin(), order.end(), std::size_t{0});
         const auto size = [&](std::size_t i) {
             const shop::Good* good = bench_.cupboard.good(task_.pieces[i].good);
@@ -237,19 +211,10 @@ private:
         return order;
     }
 
-    struct Best {
-        std::optional<Cost> cost;
-        Counts share;
-    };
-
     const Bench& bench_;
     const Task& task_;
     const Stock& stock_;
-    Counts all_;
-    bool prove_ = false;
-    bool all_decided_ = true;
-    std::map<std::pair<Counts, bool>, Cost> costs_;
-    std::map<std::pair<Counts, bool>, Best> best_;
+    SplitBound bound_;
 };
 
 } // namespace

@@ -1,5 +1,6 @@
 #include "core/records/account.h"
 
+#include "core/planning/handwork.h"
 #include "core/records/summary.h"
 
 #include <algorithm>
@@ -36,21 +37,6 @@ void add_goods(std::map<std::pair<std::string, shop::Material>, MaterialLine>& l
     MaterialLine& line = lines[{country, good->own_packaging.material}];
     line.weight += good->own_packaging.weight * count;
     line.of_goods += good->own_packaging.weight * count;
-}
-
-int seconds_of(const planning::ParcelPlan& plan, const shop::Cupboard& cupboard)
-{
-    int seconds = 0;
-    const shop::Supply* outer = cupboard.supply(plan.outer);
-    if (outer != nullptr) seconds += outer->minutes * 60;
-    for (const planning::PackedItem& item : plan.items) {
-        if (const shop::Wrapping* wrapping = cupboard.wrapping(item.wrapping))
-            seconds += wrapping->seconds * item.count;
-        if (item.kind != planning::PackedItem::Kind::gift_box) continue;
-        const shop::Supply* box = cupboard.supply(item.supply);
-        if (box != nullptr) seconds += box->minutes * 60 * item.count;
-    }
-    return seconds;
 }
 
 Date monday(Date day)
@@ -101,7 +87,7 @@ ParcelAccount account_of(const ParcelFacts& facts, const shop::Cupboard& cupboar
     }
     if (facts.postage) add(Spent::postage, *facts.postage);
     if (facts.postage_paid && facts.postage_paid->currency == currency) account.paid = *facts.postage_paid;
-    account.seconds = seconds_of(facts.plan, cupboard);
+    account.seconds = static_cast<int>(planning::handwork(facts.plan, cupboard).count());
     account.empty_permille = summarise({{facts.plan, {}, {}, facts.country}}, cupboard).empty_permille();
     account.expected = facts.plan.weight.mean;
     account.weighed = facts.weighed;

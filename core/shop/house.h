@@ -24,6 +24,8 @@ struct House {
     int batch_percent = 1;          // common spread of a batch of goods, in percent of the mean
     int humidity_percent = 2;       // common spread of all board and paper
     Weight scale_step = grams(1);
+    int cut_minutes = 3; // to score a carton lower and cut it down
+    Money hour{};        // what an hour of her time counts for when ways to pack are compared; nothing: it does not
     friend bool operator==(const House&, const House&) = default;
 };
 
