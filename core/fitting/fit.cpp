@@ -8,6 +8,7 @@
 #include "core/fitting/large.h"
 #include "core/fitting/quick.h"
 #include "core/fitting/repack.h"
+#include "core/fitting/rounds.h"
 #include "core/fitting/tube.h"
 
 #include <numeric>
@@ -54,6 +55,7 @@ public:
             if (looked.standing == Standing::open && !too_tight_at_first(looked.candidate)) {
                 look_quickly(looked, first_tries(load_of(looked.candidate)));
             }
+            if (looked.standing == Standing::open) look_for_rounds(looked, first_rounds);
             if (looked.standing == Standing::open && large(looked.candidate)) look_at_large(looked, first_laying);
         }
         if (best() == nullptr) look_at_the_tight_ones();
@@ -70,6 +72,8 @@ private:
     }
     static constexpr int more_tries = 400;
     static constexpr int few_tries = 40;
+    static constexpr int first_rounds = 10; // circles on a floor
+    static constexpr int more_rounds = 120;
     static constexpr std::size_t few_for_laying = 7;
     static constexpr std::uint64_t first_laying = 600; // nodes; a few complete layings
     static constexpr std::uint64_t short_laying = 3'000;
@@ -219,6 +223,14 @@ private:
         if (found) take(looked, *found);
     }
 
+    void look_for_rounds(Looked& looked, int tries)
+    {
+        const Candidate& c = looked.candidate;
+        if (c.room != Room::box || !has_rounds(load_of(c))) return;
+        const std::optional<Arrangement> found = find_rounds(load_of(c), c.space, tries, run_, accept_for(c));
+        if (found) take(looked, *found);
+    }
+
     // Laying pays where the quick search is at its end: many pieces, or few that leave little room.
     bool layable(const Candidate& c) const { return c.room != Room::tube && !load_of(c).soft; }
     bool large(const Candidate& c) const { return layable(c) && load_of(c).pieces.size() > most_exact_pieces; }
@@ -246,6 +258,7 @@ private:
                 if (better_found(looked)) break;
                 if (!exact(looked.candidate) || looked.standing != Standing::open || looked.exhausted) continue;
                 decide_one(looked, budget);
+                if (looked.standing == Standing::open && budget == budgets.front()) look_for_rounds(looked, more_rounds);
                 const bool hard = looked.standing == Standing::open && budget == budgets.front();
                 if (hard && load_of(looked.candidate).pieces.size() >= few_for_laying)
                     look_at_large(looked, short_laying);
@@ -257,6 +270,8 @@ private:
             for (std::size_t k = looked_.size(); k-- > 0 && !run_.stopped();) {
                 Looked& looked = looked_[k];
                 if (looked.standing != Standing::open || exact(looked.candidate) || better_found(looked)) continue;
+                if (!again) look_for_rounds(looked, more_rounds);
+                if (looked.standing != Standing::open) continue;
                 if (layable(looked.candidate)) look_at_large(looked, again ? long_laying : short_laying);
                 if (looked.standing == Standing::open) look_quickly(looked, again ? more_tries : few_tries);
             }

@@ -29,7 +29,7 @@ public:
 };
 
 // Changes whenever an answer of the engine may change; remembered refusals of another version are not trusted.
-inline constexpr int engine_version = 2;
+inline constexpr int engine_version = 3;
 
 Answer fit(const Question& question, Run& run, Memory* memory = nullptr);
 

@@ -1,5 +1,7 @@
 #include "core/fitting/quick.h"
 
+#include "core/fitting/dice.h"
+
 #include <limits>
 #include <numeric>
 
@@ -350,16 +352,6 @@ std::vector<std::vector<std::size_t>> orders_of(const Load& load, const Space& s
     }
     return orders;
 }
-
-// A small fixed generator: the same everywhere (Lehmer, modulus 2^31 - 1).
-struct Dice {
-    std::uint64_t state = 20'261'125;
-    std::size_t below(std::size_t n)
-    {
-        state = state * 48'271 % 2'147'483'647;
-        return static_cast<std::size_t>(state) % n;
-    }
-};
 
 } // namespace
 

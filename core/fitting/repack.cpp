@@ -1,5 +1,7 @@
 #include "core/fitting/repack.h"
 
+#include "core/fitting/dice.h"
+
 #include <algorithm>
 #include <limits>
 
@@ -25,16 +27,6 @@ bool holds(const Cuboid& outer, const Cuboid& inner)
     }
     return true;
 }
-
-// The same everywhere (Lehmer, modulus 2^31 - 1).
-struct Dice {
-    std::uint64_t state = 20'261'125;
-    std::uint32_t below(std::size_t n)
-    {
-        state = state * 48'271 % 2'147'483'647;
-        return static_cast<std::uint32_t>(state % n);
-    }
-};
 
 struct Piece {
     std::size_t goods = 0;
