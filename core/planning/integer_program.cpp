@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <limits>
 #include <memory>
+#include <mutex>
 #include <string>
 
 namespace stow::planning {
@@ -63,6 +64,8 @@ void load(Cbc_Model* model, const IntegerProgram& program, double scale)
 
 ProgramAnswer solve(const IntegerProgram& program, const ProgramLimits& limits)
 {
+    static std::mutex one_at_a_time; // the library keeps state of its own; two at once disturb each other
+    const std::lock_guard alone(one_at_a_time);
     const Model model(Cbc_newModel());
     Cbc_setParameter(model.get(), "log", "0");
     Cbc_setParameter(model.get(), "slog", "0");
