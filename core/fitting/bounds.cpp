@@ -165,13 +165,12 @@ std::optional<Refusal> refuse_fast(const Load& load, const Space& space)
 std::optional<Refusal> refuse_by_bounds(const Load& load, const Space& space)
 {
     for (const Units side : space.side) {
-        if (side <= 0 || side > 50'000) return std::nullopt; // keeps every product below within 64 bits
+        if (side <= 0 || side > 50'000) return std::nullopt; // keeps every sum below within 64 bits
     }
     if (load.pieces.size() > 100) return std::nullopt;
     std::vector<int> count(load.kinds.size(), 0);
     for (const Piece& piece : load.pieces) ++count[piece.kind];
 
-    __extension__ using Wide = __int128;
     std::array<std::vector<Dual>, 3> duals;
     for (std::size_t axis = 0; axis < 3; ++axis) duals[axis] = duals_for(load, space.side[axis], axis);
     // The value of each function at each pose, once.
@@ -191,23 +190,23 @@ std::optional<Refusal> refuse_by_bounds(const Load& load, const Space& space)
             rows.push_back(std::move(row));
         }
     }
+    std::vector<Units> floor(rows.size()); // of each row, on the first two axes
+    // No value passes its denominator, at most 3 * 50'000; a hundred products of three stay below 2^63.
     for (std::size_t f = 0; f < duals[0].size(); ++f) {
         for (std::size_t g = 0; g < duals[1].size(); ++g) {
+            const Units area = duals[0][f].denominator() * duals[1][g].denominator();
+            for (std::size_t r = 0; r < rows.size(); ++r) floor[r] = rows[r].value[0][f] * rows[r].value[1][g];
             for (std::size_t h = 0; h < duals[2].size(); ++h) {
-                const Wide whole = static_cast<Wide>(duals[0][f].denominator()) * duals[1][g].denominator() *
-                                   duals[2][h].denominator();
-                Wide sum = 0;
+                Units sum = 0;
                 for (std::size_t r = 0; r < rows.size();) {
                     const std::size_t kind = rows[r].kind;
-                    Wide least = -1;
-                    for (; r < rows.size() && rows[r].kind == kind; ++r) {
-                        const Wide v =
-                            static_cast<Wide>(rows[r].value[0][f]) * rows[r].value[1][g] * rows[r].value[2][h];
-                        if (least < 0 || v < least) least = v;
+                    Units least = floor[r] * rows[r].value[2][h];
+                    for (++r; r < rows.size() && rows[r].kind == kind; ++r) {
+                        least = std::min(least, floor[r] * rows[r].value[2][h]);
                     }
                     sum += least * count[kind];
                 }
-                if (sum > whole) return refusal(Reason::bound);
+                if (sum > area * duals[2][h].denominator()) return refusal(Reason::bound);
             }
         }
     }

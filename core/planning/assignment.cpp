@@ -90,7 +90,7 @@ class Flow {
 public:
     Flow(std::vector<std::int64_t> room, std::vector<Arcs> arcs)
         : nowhere_(room.size()), rest_(nowhere_ + 1), room_(std::move(room)), arcs_(std::move(arcs)),
-          holders_(rest_ + 1), of_box_(rest_ + 1), at_(arcs_.size(), none)
+          holders_(rest_ + 1), of_box_(rest_ + 1), at_(arcs_.size(), none), moves_(rest_ + 1), stale_(rest_ + 1, true)
     {
         is_box_.assign(rest_ + 1, false);
         for (Arcs& order : arcs_) {
@@ -142,11 +142,14 @@ private:
         spread(reach, !must);
         const std::size_t end = must ? rest_ : arcs.from;
         if (must || (reach[end].cost && *reach[end].cost < Cost{})) follow(reach, end);
-        if (!must) of_box_[arcs.from].push_back(order);
+        if (!must) {
+            of_box_[arcs.from].push_back(order);
+            stale_[arcs.from] = true;
+        }
     }
 
     // Bellman-Ford. `whole`: also past the rest, which a chain that ends there need not see.
-    void spread(std::vector<Reach>& reach, bool whole) const
+    void spread(std::vector<Reach>& reach, bool whole)
     {
         bool more = true;
         const auto look = [&](std::size_t node, const Cost& cost, std::size_t order, std::size_t from) {
@@ -161,31 +164,52 @@ private:
                 const Cost so_far = *reach[node].cost;
                 if (node == rest_) {
                     if (whole) from_rest(so_far, look);
-                } else if (is_box(node)) {
-                    look(rest_, so_far, none, node);
-                    for (const std::size_t waiting : of_box_[node]) {
-                        if (at_[waiting] != none) continue;
-                        const Cost there = so_far - arcs_[waiting].out->cost;
-                        for (const Option& o : arcs_[waiting].options) look(o.limit, there + o.cost, waiting, node);
-                    }
-                } else {
-                    if (has_room(node)) look(rest_, so_far, none, node);
-                    if (whole || !has_room(node)) from_outer(node, so_far, look);
+                    continue;
                 }
+                if (is_box(node) || has_room(node)) look(rest_, so_far, none, node);
+                if (!is_box(node) && !whole && has_room(node)) continue;
+                for (const Move& move : moves_from(node)) look(move.to, so_far + move.cost, move.order, node);
             }
         }
     }
 
-    template <class Look>
-    void from_outer(std::size_t node, const Cost& so_far, Look&& look) const
+    // The cheapest move from a node to each other one: of the orders that hold it, or that wait for this box. Looked
+    // for again only after an order came or went.
+    struct Move {
+        std::size_t to = none, order = none;
+        Cost cost{};
+    };
+    const std::vector<Move>& moves_from(std::size_t node)
     {
-        for (const std::size_t holder : holders_[node]) {
-            const Cost there = so_far - option(holder, node)->cost;
-            for (const Option& o : arcs_[holder].options) {
-                if (o.limit != node) look(o.limit, there + o.cost, holder, node);
+        std::vector<Move>& moves = moves_[node];
+        if (!stale_[node]) return moves;
+        stale_[node] = false;
+        moves.clear();
+        std::vector<std::size_t> known(rest_ + 1, none);
+        const auto note = [&](std::size_t to, const Cost& cost, std::size_t order) {
+            if (known[to] == none) {
+                known[to] = moves.size();
+                moves.push_back({to, order, cost});
+            } else if (Move& move = moves[known[to]]; cost < move.cost) {
+                move = {to, order, cost};
             }
-            if (arcs_[holder].out) look(arcs_[holder].from, there + arcs_[holder].out->cost, holder, node);
+        };
+        if (is_box(node)) {
+            for (const std::size_t waiting : of_box_[node]) {
+                if (at_[waiting] != none) continue;
+                const Cost& out = arcs_[waiting].out->cost;
+                for (const Option& o : arcs_[waiting].options) note(o.limit, o.cost - out, waiting);
+            }
+            return moves;
         }
+        for (const std::size_t holder : holders_[node]) {
+            const Cost& now = option(holder, node)->cost;
+            for (const Option& o : arcs_[holder].options) {
+                if (o.limit != node) note(o.limit, o.cost - now, holder);
+            }
+            if (arcs_[holder].out) note(arcs_[holder].from, arcs_[holder].out->cost - now, holder);
+        }
+        return moves;
     }
 
     template <class Look>
@@ -209,7 +233,10 @@ private:
                 count(other, (node == rest_) == is_box(other) ? 1 : -1);
                 continue;
             }
+            if (arcs_[mover].from != none) stale_[arcs_[mover].from] = true;
+            stale_[node] = true;
             if (at_[mover] != none) {
+                stale_[at_[mover]] = true;
                 auto& old = holders_[at_[mover]];
                 old.erase(std::find(old.begin(), old.end(), mover));
             }
@@ -224,7 +251,9 @@ private:
     std::vector<std::vector<std::size_t>> holders_; // of each node
     std::vector<std::vector<std::size_t>> of_box_;  // orders looked at so far that come from it
     std::vector<bool> is_box_;
-    std::vector<std::size_t> at_; // each order's node; `none`: left out
+    std::vector<std::size_t> at_;          // each order's node; `none`: left out
+    std::vector<std::vector<Move>> moves_; // from each node
+    std::vector<bool> stale_;              // they are to be looked for again
 };
 
 struct Split { // orders that make arcs, and the others
