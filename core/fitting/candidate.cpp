@@ -1,5 +1,7 @@
 #include "core/fitting/candidate.h"
 
+#include <boost/dynamic_bitset.hpp>
+
 namespace stow::fitting {
 
 namespace {
@@ -79,20 +81,17 @@ std::vector<Units> thicknesses(const Load& load, Units most)
 {
     if (most <= 0) return {};
     Units least = 0; // no thinner than the piece that is thickest when lying as thin as it may
-    std::vector<bool> reached(static_cast<std::size_t>(most + load.gap) + 1, false);
-    reached[0] = true;
+    boost::dynamic_bitset<> reached(static_cast<std::size_t>(most + load.gap) + 1);
+    reached.set(0);
     const auto size = static_cast<Units>(reached.size());
-    std::vector<bool> next;
     for (const Piece& piece : load.pieces) {
         const Kind& kind = load.kinds[piece.kind];
         Units thinnest = size;
-        next = reached;
+        boost::dynamic_bitset<> next = reached;
         for (const Pose& pose : kind.poses) {
             const Units z = pose.side[2];
             thinnest = std::min(thinnest, z);
-            for (Units x = z; x < size; ++x) {
-                if (reached[static_cast<std::size_t>(x - z)]) next[static_cast<std::size_t>(x)] = true;
-            }
+            if (z < size) next |= reached << static_cast<std::size_t>(z);
         }
         least = std::max(least, kind.soft ? kind.soft_least + load.gap : thinnest);
         reached.swap(next);

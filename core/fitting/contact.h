@@ -22,7 +22,7 @@ public:
 
     // The area shared with `top` in 0.01 mm², rounded; tops at one height do not overlap.
     std::int64_t add(const Base& top);
-    bool partial() const; // at least three quarters of the base, its middle in the closed convex hull of the contact
+    bool partial() const; // at least three quarters of the base, so that its middle is in the hull of the contact
     bool full() const;
 
 private:
@@ -30,14 +30,11 @@ private:
     using Polygon = std::vector<Point>;
     static Polygon outline(const Base& base);
     static double area(const Polygon& polygon);
-    bool middle_held() const;
 
     Base base_;
     bool exact_ = true;
     std::int64_t base_area_ = 0, sum_ = 0; // of rectangles
     double base_real_ = 0, sum_real_ = 0;
-    std::vector<std::array<std::int64_t, 2>> corners_; // of exact contacts
-    std::vector<Point> real_corners_;
 };
 
 // Outer diameter of a sheet wound on itself: the section of the sheet is a ring around `least`, and the loose end lies
