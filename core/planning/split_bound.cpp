@@ -82,6 +82,7 @@ SplitBound::SplitBound(const Bench& bench, const Task& task, const Stock& stock)
                 wraps.insert(use.supply);
             }
         }
+        all_weight_ += Weight{static_cast<std::int64_t>(one.weight)} * piece.count;
         pieces_.push_back(one);
         all_.push_back(piece.count);
     }
@@ -109,7 +110,8 @@ void SplitBound::add_outer(const Bench& bench, const Task& task, const shop::Sup
         packaging += cost_of(*tape, {(tape_for(form).units + 9) / 10});
     }
     packaging -= rounded_;
-    const Weight most = outer.max_load.value_or(grams(1'000'000));
+    // No parcel is loaded with more than all there is.
+    const Weight most = std::min(outer.max_load.value_or(grams(1'000'000)), all_weight_ + tenth_g(1));
     if (bench.services.sheets().empty()) {
         kinds_.push_back({room, static_cast<double>(most.units), std::max(packaging, 0.0)});
         return;

@@ -35,6 +35,7 @@ private:
 
     std::vector<Piece> pieces_;
     Counts all_;
+    Weight all_weight_;
     double rounded_ = 0; // a parcel's wraps may round down by this much
     std::vector<Kind> kinds_;
     std::vector<std::array<double, 2>> corners_; // of the dual: a, b
