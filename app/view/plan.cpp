@@ -32,13 +32,6 @@ PlanRow row_of(const Day& day, const planning::ParcelPlan& plan, const shop::Par
         row.place = place_of(held->order.to);
     }
     if (plan.parts > 1) row.part = PlanController::tr("parcel %1 of %2").arg(plan.part).arg(plan.parts);
-    if (plan.parts > 1 && plan.split_gap_permille) {
-        row.part += QStringLiteral(", ");
-        row.part += *plan.split_gap_permille == 0
-                        ? PlanController::tr("no cheaper split")
-                        : PlanController::tr("another split saves at most %1 %")
-                              .arg(QLocale().toString(*plan.split_gap_permille / 10.0, 'f', 1));
-    }
     row.contents = contents_of(day, plan);
     row.outers = outer_row(day, plan);
     row.outer = text(plan.outer.text);
@@ -69,10 +62,18 @@ PlanRow row_of(const Day& day, const planning::ParcelPlan& plan, const shop::Par
         row.price = QStringLiteral("–");
         row.service = PlanController::tr("no service takes it");
     }
+    QStringList cheaper;
     if (plan.saves_if_larger) {
-        row.cheaper =
+        cheaper +=
             PlanController::tr("%1 saves %2").arg(text(plan.cheaper_outer.text), words::money(*plan.saves_if_larger));
     }
+    if (plan.parts > 1 && plan.split_gap_permille) {
+        const int gap = *plan.split_gap_permille;
+        cheaper += gap == 0
+                       ? PlanController::tr("no split is cheaper")
+                       : PlanController::tr("no split saves over %1 %").arg(QLocale().toString(gap / 10.0, 'f', 1));
+    }
+    row.cheaper = cheaper.join(QStringLiteral(" · "));
     if (parcel != nullptr) {
         row.parcel = parcel->id.value;
         row.locked = parcel->locked;
