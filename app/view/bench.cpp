@@ -462,6 +462,7 @@ void BenchController::printAgain()
     if (!held_) return;
     // In a folder of its own: the round's labels stay as they are.
     const auto file = write_paper(day_, PaperKind::labels, {{id_}}, paper_folder(day_) / held_->parcel.number, true);
+    if (file) emit written(QStringLiteral("labels"), text(file->string()));
     emit said(file ? tr("The label lies in %1, marked as a reprint").arg(text(file->string()))
                    : tr("The label could not be written into %1").arg(text(paper_folder(day_).string())));
 }

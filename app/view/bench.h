@@ -151,6 +151,7 @@ signals:
     void scaleChanged();
     void liveChanged();
     void said(const QString& words);
+    void written(const QString& paper, const QString& file); // to be printed, where she has a printer for it
     void wrong(const QString& word, const QString& words);
     void right();
 

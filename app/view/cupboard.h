@@ -128,6 +128,7 @@ signals:
     void changed();
     void detailChanged();
     void said(const QString& words);
+    void written(const QString& paper, const QString& file);
 
 private:
     void show_detail();

@@ -1,4 +1,5 @@
 #include "app/view/cupboard.h"
+#include "app/view/paper_ways.h"
 #include "app/view/text.h"
 #include "app/words/book.h"
 #include "app/words/format.h"
@@ -9,6 +10,8 @@ namespace stow::view {
 namespace {
 
 using H = HouseController;
+
+const QString printer_of = QStringLiteral("printer of ");
 
 QString number(double value)
 {
@@ -178,6 +181,14 @@ void HouseController::refresh()
         rows.push_back({QString::fromLatin1(setting.key), setting.name, setting.shown(day_.cupboard().house),
                         setting.unit, setting.more});
     }
+    for (const PrintedPaper& paper : printed_papers()) {
+        const QString key = QString::fromLatin1(paper.key);
+        rows.push_back({printer_of + key,
+                        tr("Printer: %1").arg(paper.name),
+                        typed_way(day_, key),
+                        {},
+                        tr("its name, paper, tray; empty: only as a file")});
+    }
     if (rows.size() == fields_.all().size()) { // in place, so that the focus stays
         for (std::size_t i = 0; i < rows.size(); ++i) {
             if (rows[i].value != fields_.all()[i].value) fields_.change(i, rows[i]);
@@ -189,6 +200,11 @@ void HouseController::refresh()
 
 QString HouseController::set(const QString& key, const QString& typed)
 {
+    if (key.startsWith(printer_of)) {
+        set_way(day_, key.mid(printer_of.size()), typed);
+        refresh();
+        return {};
+    }
     for (const Setting& setting : settings()) {
         if (key != QLatin1String(setting.key)) continue;
         shop::House house = day_.cupboard().house;

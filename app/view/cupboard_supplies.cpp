@@ -222,6 +222,7 @@ QString SuppliesController::spoil(const QString& code, const QString& typed, con
 void SuppliesController::printReorder()
 {
     const auto file = write_reorder_list(day_, paper_folder(day_));
+    if (file) emit written(QStringLiteral("reorder-list"), text(file->string()));
     emit said(file ? tr("Reorder list: %1").arg(text(file->string())) : tr("There is nothing to reorder."));
 }
 

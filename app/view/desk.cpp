@@ -1,6 +1,7 @@
 #include "app/view/desk.h"
 
 #include "app/day.h"
+#include "app/view/paper_ways.h"
 #include "app/view/text.h"
 #include "app/words/book.h"
 #include "core/book/orders.h"
@@ -35,6 +36,11 @@ Desk::Desk(Day& day, QObject* parent)
     hears(*cupboard_.house());
     hears(*cupboard_.sending());
     hears(*cupboard_.beforeSale());
+    connect(&pick_, &PickController::written, this, &Desk::print);
+    connect(&bench_, &BenchController::written, this, &Desk::print);
+    connect(&hand_over_, &HandOverController::written, this, &Desk::print);
+    connect(cupboard_.supplies(), &SuppliesController::written, this, &Desk::print);
+    connect(&print_queue_, &printing::PrintQueue::changed, this, &Desk::printTroubleChanged);
     connect(&pick_, &PickController::wrong, this, &Desk::stop);
     connect(&bench_, &BenchController::wrong, this, &Desk::stop);
     connect(&pick_, &PickController::right, this, &Desk::right);
@@ -97,6 +103,16 @@ void Desk::refresh()
     const auto last = book::last_undoable(day_.book());
     undo_words_ = last ? tr("Undo: %1").arg(words::step(*last)) : QString();
     emit noticeChanged();
+}
+
+void Desk::print(const QString& paper, const QString& file)
+{
+    if (const auto way = printing::way_of(typed_way(day_, paper))) print_queue_.print(name_of_paper(paper), file, *way);
+}
+
+void Desk::mendPrinting()
+{
+    print_queue_.mend();
 }
 
 void Desk::undo()

@@ -1,6 +1,7 @@
 // The desk: everything the window shows, made once by main and handed to Main.qml as its one property.
 #pragma once
 
+#include "app/printing/print_queue.h"
 #include "app/scale/scale_reader.h"
 #include "app/view/arrivals.h"
 #include "app/view/bench.h"
@@ -31,6 +32,7 @@ class Desk : public QObject {
     Q_PROPERTY(bool dark READ dark WRITE setDark NOTIFY darkChanged)
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged)       // the last thing that happened
     Q_PROPERTY(QString undoWords READ undoWords NOTIFY noticeChanged) // "Undo: order 1042 called off"; empty: nothing
+    Q_PROPERTY(QString printTrouble READ printTrouble NOTIFY printTroubleChanged) // empty: none
     // Full-screen word; waits for a key. Empty: none.
     Q_PROPERTY(QString stopWord READ stopWord NOTIFY stopChanged)
     Q_PROPERTY(QString stopMore READ stopMore NOTIFY stopChanged)
@@ -53,6 +55,7 @@ public:
     bool dark() const { return dark_; }
     void setDark(bool dark);
     QString notice() const { return notice_; }
+    QString printTrouble() const { return print_queue_.trouble(); }
     QString undoWords() const { return undo_words_; }
     QString stopWord() const { return stop_word_; }
     QString stopMore() const { return stop_more_; }
@@ -60,6 +63,7 @@ public:
     void plugIn(std::unique_ptr<scale::Device> device); // the scale on the cable
 
     Q_INVOKABLE void undo();
+    Q_INVOKABLE void mendPrinting();               // send again, or call back from a stopped printer
     Q_INVOKABLE void scan(const QString& code);    // wherever she is
     Q_INVOKABLE void goOn();                       // past the stop word
     Q_INVOKABLE void openParcel(qlonglong parcel); // at the bench, at the step it stands
@@ -70,12 +74,14 @@ signals:
     void placeChanged();
     void darkChanged();
     void noticeChanged();
+    void printTroubleChanged();
     void stopChanged();
     void right(); // one tone
     void wrong(); // the other
 
 private:
     void say(const QString& words);
+    void print(const QString& paper, const QString& file);
     void stop(const QString& word, const QString& more);
     bool stops(const shop::Parcel& parcel); // an order of it changed or was called off: says so
 
@@ -92,6 +98,7 @@ private:
     bool dark_ = false;
     QTimer clock_;
     std::unique_ptr<scale::ScaleReader> scale_;
+    printing::PrintQueue print_queue_;
     QString notice_, undo_words_, stop_word_, stop_more_;
 };
 

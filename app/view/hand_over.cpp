@@ -150,6 +150,7 @@ void HandOverController::courierIsHere(int index)
         return;
     }
     const auto file = write_hand_over_list(day_, *list, paper_folder(day_));
+    if (file) emit written(QStringLiteral("hand-over-list"), text(file->string()));
     const QString closed = tr("List %1 for %2: %n parcels", nullptr, static_cast<int>(list->parcels.size()))
                                .arg(list->number)
                                .arg(carrier);

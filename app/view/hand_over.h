@@ -72,6 +72,7 @@ public:
 signals:
     void changed();
     void said(const QString& words);
+    void written(const QString& paper, const QString& file); // to be printed, where she has a printer for it
 
 private:
     Day& day_;

@@ -179,13 +179,16 @@ void PickController::startRound()
     day_.moved();
     std::vector<shop::ParcelId> ids;
     for (const book::Tray& tray : trays) ids.push_back(tray.parcel);
-    int written = 0;
+    int on_file = 0;
     for (const PaperKind kind :
          {PaperKind::pick_list, PaperKind::packing_slips, PaperKind::bench_cards, PaperKind::labels}) {
-        if (write_paper(day_, kind, ids, paper_folder(day_))) ++written;
+        const auto file = write_paper(day_, kind, ids, paper_folder(day_));
+        if (!file) continue;
+        ++on_file;
+        emit written(text(std::string(name_of(kind))), text(file->string()));
     }
     constexpr int papers = 4;
-    emit said(written == papers
+    emit said(on_file == papers
                   ? tr("Round %1: the papers lie in %2").arg(*round).arg(text(paper_folder(day_).string()))
                   : tr("Round %1 started, but papers could not be written into %2")
                         .arg(*round)

@@ -83,6 +83,7 @@ public:
 signals:
     void changed();
     void said(const QString& words);
+    void written(const QString& paper, const QString& file); // to be printed, where she has a printer for it
     void wrong(const QString& word, const QString& words);
     void right();
     void roundFinished();

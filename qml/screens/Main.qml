@@ -66,6 +66,11 @@ Window {
         onActivated: window.desk.undo()
     }
     Shortcut {
+        enabled: window.free
+        sequence: "Ctrl+P"
+        onActivated: window.desk.mendPrinting()
+    }
+    Shortcut {
         sequence: "Ctrl+D"
         onActivated: window.desk.dark = !window.desk.dark
     }
@@ -119,7 +124,9 @@ Window {
         width: parent.width
         notice: window.desk.notice
         undoWords: window.desk.undoWords
+        trouble: window.desk.printTrouble
         onUndo: window.desk.undo()
+        onMend: window.desk.mendPrinting()
     }
 
     Component {

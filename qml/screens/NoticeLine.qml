@@ -8,10 +8,12 @@ Rectangle {
 
     required property string notice
     required property string undoWords
+    required property string trouble // of the printer
 
     signal undo
+    signal mend
 
-    implicitHeight: notice || undoWords ? 44 : 0
+    implicitHeight: notice || undoWords || trouble ? 44 : 0
     visible: implicitHeight > 0
     color: Theme.sheet
 
@@ -24,7 +26,26 @@ Rectangle {
         anchors.rightMargin: anchors.leftMargin - 8
         spacing: 16
         Label {
+            visible: line.trouble !== ""
+            text: "× " + line.trouble
+            color: Theme.brick
+            font.pixelSize: Theme.small
+            font.bold: true
             Layout.fillWidth: true
+            Layout.preferredWidth: 2
+            Accessible.role: Accessible.AlertMessage
+        }
+        Button {
+            flat: true
+            visible: line.trouble !== ""
+            text: qsTr("Mend")
+            keyHint: qsTr("Ctrl P")
+            font.pixelSize: Theme.small
+            onClicked: line.mend()
+        }
+        Label {
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
             text: line.notice
             font.pixelSize: Theme.small
             Accessible.role: Accessible.AlertMessage

@@ -1,0 +1,184 @@
+#include "app/printing/print_queue.h"
+
+#include <QProcess>
+#include <QProcessEnvironment>
+#include <QRegularExpression>
+
+namespace stow::printing {
+
+namespace {
+
+constexpr std::chrono::seconds patience{20}; // with a print system that does not answer
+
+QString first_line(const QString& words)
+{
+    return words.trimmed().section(QLatin1Char('\n'), 0, 0);
+}
+
+// "printer LABELS disabled since Wed Nov 25 23:12:45 2026 -\n\tPaused": the reason, or the line itself.
+std::optional<QString> stopped_because(const QString& said)
+{
+    const QStringList lines = said.trimmed().split(QLatin1Char('\n'));
+    if (!lines.front().contains(QLatin1String(" disabled "))) return std::nullopt;
+    return lines.size() > 1 ? lines[1].trimmed() : lines.front();
+}
+
+} // namespace
+
+std::optional<Way> way_of(const QString& typed)
+{
+    const QStringList parts = typed.split(QLatin1Char(','));
+    const auto part = [&](qsizetype i) { return i < parts.size() ? parts[i].trimmed() : QString(); };
+    if (part(0).isEmpty()) return std::nullopt;
+    return Way{part(0), part(1), part(2)};
+}
+
+PrintQueue::PrintQueue(Programs programs, std::chrono::milliseconds between_looks, QObject* parent)
+    : QObject(parent), programs_(std::move(programs))
+{
+    timer_.setInterval(between_looks);
+    connect(&timer_, &QTimer::timeout, this, &PrintQueue::look);
+}
+
+void PrintQueue::print(const QString& paper, const QString& file, const Way& way)
+{
+    jobs_.push_back({paper, file, way});
+    send(jobs_.size() - 1);
+    emit changed();
+}
+
+void PrintQueue::mend()
+{
+    if (any(Job::State::stopped)) {
+        for (std::size_t j = 0; j < jobs_.size(); ++j) {
+            if (jobs_[j].state != Job::State::stopped) continue;
+            run(programs_.cancel, {jobs_[j].id}, [this, j](bool well, const QString&, const QString& err) {
+                if (well)
+                    set(j, Job::State::refused, tr("called back"));
+                else
+                    set(j, Job::State::stopped, first_line(err));
+            });
+        }
+        return;
+    }
+    for (std::size_t j = 0; j < jobs_.size(); ++j) {
+        if (jobs_[j].state != Job::State::refused) continue;
+        jobs_[j].again = true;
+        send(j);
+    }
+    emit changed();
+}
+
+QString PrintQueue::trouble() const
+{
+    const auto words = [&](Job::State state) {
+        QStringList papers;
+        QString why;
+        for (const Job& job : jobs_) {
+            if (job.state != state) continue;
+            if (!papers.contains(job.paper)) papers += job.paper;
+            why = tr("%1: %2").arg(job.way.printer, job.why);
+        }
+        return papers.join(QStringLiteral(", ")) + QStringLiteral(" · ") + why;
+    };
+    if (any(Job::State::stopped)) return tr("Waiting before a stopped printer: %1").arg(words(Job::State::stopped));
+    if (any(Job::State::refused)) return tr("Not printed: %1").arg(words(Job::State::refused));
+    return {};
+}
+
+void PrintQueue::run(const QString& program, const QStringList& arguments, Heard heard)
+{
+    auto* process = new QProcess(this);
+    QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
+    environment.insert(QStringLiteral("LC_ALL"), QStringLiteral("C")); // its words are read
+    process->setProcessEnvironment(environment);
+    connect(process, &QProcess::finished, this, [process, heard](int code, QProcess::ExitStatus status) {
+        heard(status == QProcess::NormalExit && code == 0, QString::fromUtf8(process->readAllStandardOutput()),
+              QString::fromUtf8(process->readAllStandardError()));
+        process->deleteLater();
+    });
+    connect(process, &QProcess::errorOccurred, this, [this, process, program, heard](QProcess::ProcessError error) {
+        if (error != QProcess::FailedToStart) return; // the others end in `finished`
+        heard(false, {}, tr("the program %1 cannot be started").arg(program));
+        process->deleteLater();
+    });
+    QTimer::singleShot(patience, process, &QProcess::kill);
+    process->start(program, arguments);
+    process->closeWriteChannel();
+}
+
+void PrintQueue::send(std::size_t job)
+{
+    Job& sent = jobs_[job];
+    sent.state = Job::State::sending;
+    sent.why.clear();
+    // No buyer's name: what the queue shows, others see.
+    QStringList arguments{QStringLiteral("-d"), sent.way.printer, QStringLiteral("-t"), QStringLiteral("Stowbench")};
+    if (!sent.way.media.isEmpty()) arguments << QStringLiteral("-o") << QStringLiteral("media=") + sent.way.media;
+    if (!sent.way.tray.isEmpty()) arguments << QStringLiteral("-o") << QStringLiteral("InputSlot=") + sent.way.tray;
+    arguments << QStringLiteral("--") << sent.file;
+    run(programs_.lp, arguments, [this, job](bool well, const QString& out, const QString& err) {
+        static const QRegularExpression request(QStringLiteral("request id is (\\S+)"));
+        const QRegularExpressionMatch match = request.match(out);
+        if (well && match.hasMatch()) {
+            jobs_[job].id = match.captured(1);
+            set(job, Job::State::queued);
+            timer_.start();
+        } else {
+            const QString why = first_line(err);
+            set(job, Job::State::refused, why.isEmpty() ? tr("no answer from the print system") : why);
+        }
+    });
+}
+
+// Which jobs are still there, then whether their printers go. One look at a time.
+void PrintQueue::look()
+{
+    if (looking_) return;
+    looking_ = true;
+    run(programs_.lpstat, {QStringLiteral("-W"), QStringLiteral("not-completed"), QStringLiteral("-o")},
+        [this](bool well, const QString& out, const QString&) {
+            looking_ = false;
+            if (!well) return; // another look will tell
+            QStringList there, printers;
+            for (const QString& line : out.split(QLatin1Char('\n'), Qt::SkipEmptyParts)) {
+                there += line.section(QLatin1Char(' '), 0, 0);
+            }
+            for (std::size_t j = 0; j < jobs_.size(); ++j) {
+                const Job& job = jobs_[j];
+                if (job.state != Job::State::queued && job.state != Job::State::stopped) continue;
+                if (!there.contains(job.id))
+                    set(j, Job::State::gone);
+                else if (!printers.contains(job.way.printer))
+                    printers += job.way.printer;
+            }
+            if (printers.isEmpty() && !any(Job::State::queued) && !any(Job::State::stopped)) timer_.stop();
+            for (const QString& printer : printers) {
+                run(programs_.lpstat, {QStringLiteral("-p"), printer},
+                    [this, printer](bool known, const QString& said, const QString& err) {
+                        const auto why = known ? stopped_because(said) : std::optional(first_line(err));
+                        for (std::size_t j = 0; j < jobs_.size(); ++j) {
+                            const Job& job = jobs_[j];
+                            const bool waits = job.state == Job::State::queued || job.state == Job::State::stopped;
+                            if (!waits || job.way.printer != printer) continue;
+                            set(j, why ? Job::State::stopped : Job::State::queued, why.value_or(QString()));
+                        }
+                    });
+            }
+        });
+}
+
+void PrintQueue::set(std::size_t job, Job::State state, const QString& why)
+{
+    if (jobs_[job].state == state && jobs_[job].why == why) return;
+    jobs_[job].state = state;
+    jobs_[job].why = why;
+    emit changed();
+}
+
+bool PrintQueue::any(Job::State state) const
+{
+    return std::any_of(jobs_.begin(), jobs_.end(), [&](const Job& job) { return job.state == state; });
+}
+
+} // namespace stow::printing

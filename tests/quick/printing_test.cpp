@@ -1,0 +1,179 @@
+// Papers to the printer, at the window: made-up `lp`, `lpstat` and `cancel` answer as CUPS 2.4.2 was seen to answer
+// (jobs of a PDF printer sent, stopped, called back and refused by hand; lp(1), lpstat(1), cancel(1)).
+#include "tests/quick/workshop.h"
+
+#include <QDir>
+#include <QFile>
+#include <QQuickStyle>
+#include <QTest>
+
+namespace stow::quick {
+
+namespace {
+
+// Programs that write down what they are asked, and answer from files in their folder: `refuses` (lp's complaint),
+// `waiting` (jobs that are not completed), `stopped` (why the printer is).
+class FakePrintSystem {
+public:
+    FakePrintSystem()
+    {
+        put("lp", "echo \"$*\" >> $0.log\n"
+                  "if [ -f ${0%lp}refuses ]; then cat ${0%lp}refuses >&2; exit 1; fi\n"
+                  "n=$(wc -l < $0.log); echo \"$2-$n root 1024 today\" >> ${0%lp}waiting\n"
+                  "echo \"request id is $2-$n (1 file(s))\"\n");
+        put("lpstat", "case $1 in\n"
+                      "-W) if [ -f ${0%lpstat}waiting ]; then cat ${0%lpstat}waiting; fi ;;\n"
+                      "-p) if [ -f ${0%lpstat}stopped ]; then\n"
+                      "echo \"printer $2 disabled since Wed Nov 25 23:12:45 2026 -\"; "
+                      "echo \"\t$(cat ${0%lpstat}stopped)\"\n"
+                      "else echo \"printer $2 is idle.  enabled since Wed Nov 25 23:12:45 2026\"; fi ;;\n"
+                      "esac\n");
+        put("cancel", "echo \"$*\" >> $0.log\n"
+                      "grep -v \"^$1 \" ${0%cancel}waiting > ${0%cancel}left; mv ${0%cancel}left ${0%cancel}waiting\n");
+        path_ = qgetenv("PATH");
+        qputenv("PATH", folder_.path().toUtf8() + ":" + path_);
+    }
+    ~FakePrintSystem() { qputenv("PATH", path_); }
+
+    void tell(const char* file, const QByteArray& words) const
+    {
+        QFile f(folder_.filePath(QString::fromLatin1(file)));
+        if (words.isNull())
+            f.remove();
+        else if (f.open(QIODevice::WriteOnly))
+            f.write(words);
+    }
+    QStringList asked(const char* program) const
+    {
+        QFile f(folder_.filePath(QString::fromLatin1(program) + QStringLiteral(".log")));
+        if (!f.open(QIODevice::ReadOnly)) return {};
+        return QString::fromUtf8(f.readAll()).split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+    }
+
+private:
+    void put(const char* name, const char* script) const
+    {
+        const QString file = folder_.filePath(QString::fromLatin1(name));
+        QFile f(file);
+        if (f.open(QIODevice::WriteOnly)) f.write(QByteArray("#!/bin/sh\n") + script);
+        f.close();
+        f.setPermissions(QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
+    }
+
+    QTemporaryDir folder_;
+    QByteArray path_;
+};
+
+} // namespace
+
+class PrintingTest : public QObject {
+    Q_OBJECT
+private slots:
+    void initTestCase();
+    void only_papers_that_have_a_printer_are_sent();
+    void a_refused_paper_says_so_and_is_sent_again_once();
+    void a_stopped_printer_prints_nothing_later_by_surprise();
+    void without_a_print_system_the_day_goes_on();
+    void ways_are_read_as_typed();
+
+private:
+    static bool round_started(Workshop& shop);
+    std::unique_ptr<Workshop> planned_;
+};
+
+void PrintingTest::initTestCase()
+{
+    QQuickStyle::setStyle(QStringLiteral("Basic"));
+    planned_ = std::make_unique<Workshop>();
+    planned_->furnish();
+    planned_->remember_titles();
+    planned_->take_in("Harbour Stall", "harbour_stall.csv");
+    planned_->check_what_is_sound();
+    planned_->plan();
+}
+
+// The label printer set in the house's settings, the plan's round begun by its key.
+bool PrintingTest::round_started(Workshop& shop)
+{
+    if (!shop.open()) return false;
+    shop.desk().cupboard()->house()->set(QStringLiteral("printer of labels"), QStringLiteral("LABELS, A6, roll"));
+    shop.at().press(Qt::Key_F2);
+    shop.at().press(Qt::Key_Return);
+    shop.at().settle();
+    return shop.desk().place() == view::Desk::Place::Pick;
+}
+
+void PrintingTest::only_papers_that_have_a_printer_are_sent()
+{
+    const FakePrintSystem system;
+    Workshop shop(*planned_);
+    QVERIFY(round_started(shop));
+    QTRY_COMPARE(system.asked("lp").size(), 1);
+    const QString asked = system.asked("lp").first();
+    QVERIFY2(asked.startsWith(QStringLiteral("-d LABELS -t Stowbench -o media=A6 -o InputSlot=roll -- ")),
+             qPrintable(asked));
+    QVERIFY2(QFile::exists(asked.section(QStringLiteral("-- "), 1)), qPrintable(asked));
+    QVERIFY(shop.desk().printTrouble().isEmpty());
+}
+
+void PrintingTest::a_refused_paper_says_so_and_is_sent_again_once()
+{
+    const FakePrintSystem system;
+    system.tell("refuses", "lp: Error - The printer or class does not exist.\n");
+    Workshop shop(*planned_);
+    QVERIFY(round_started(shop)); // a removed printer: the round begins all the same
+    QTRY_VERIFY2(shop.at().reads(QStringLiteral("The printer or class does not exist")),
+                 qPrintable(shop.at().all_words()));
+    QVERIFY(shop.at().reads(QStringLiteral("Not printed: Labels")));
+    system.tell("refuses", {});
+    shop.at().press(Qt::Key_P, Qt::ControlModifier);
+    QTRY_COMPARE(system.asked("lp").size(), 2);
+    QTRY_VERIFY(shop.desk().printTrouble().isEmpty());
+    shop.at().press(Qt::Key_P, Qt::ControlModifier); // nothing is left to mend, and nothing is printed twice
+    shop.at().settle();
+    QTest::qWait(200);
+    QCOMPARE(system.asked("lp").size(), 2);
+}
+
+void PrintingTest::a_stopped_printer_prints_nothing_later_by_surprise()
+{
+    const FakePrintSystem system;
+    system.tell("stopped", "Paused");
+    Workshop shop(*planned_);
+    QVERIFY(round_started(shop));
+    QTRY_VERIFY_WITH_TIMEOUT(shop.at().reads(QStringLiteral("Waiting before a stopped printer: Labels")), 15'000);
+    QVERIFY(shop.at().reads(QStringLiteral("Paused")));
+    shop.at().press(Qt::Key_P, Qt::ControlModifier); // called back: it is in no queue any more
+    QTRY_COMPARE(system.asked("cancel"), QStringList{QStringLiteral("LABELS-1")});
+    QTRY_VERIFY(shop.at().reads(QStringLiteral("called back")));
+    QCOMPARE(system.asked("lp").size(), 1);
+    system.tell("stopped", {});
+    shop.at().press(Qt::Key_P, Qt::ControlModifier);
+    QTRY_COMPARE(system.asked("lp").size(), 2);
+    QTRY_VERIFY(shop.desk().printTrouble().isEmpty());
+}
+
+void PrintingTest::without_a_print_system_the_day_goes_on()
+{
+    const QByteArray path = qgetenv("PATH");
+    qputenv("PATH", "/nowhere");
+    Workshop shop(*planned_);
+    const bool started = round_started(shop);
+    QTRY_VERIFY(shop.at().reads(QStringLiteral("the program lp cannot be started")));
+    qputenv("PATH", path);
+    QVERIFY(started);
+}
+
+void PrintingTest::ways_are_read_as_typed()
+{
+    QVERIFY(!printing::way_of(QStringLiteral("  ")));
+    QCOMPARE(printing::way_of(QStringLiteral("DESK"))->printer, QStringLiteral("DESK"));
+    QCOMPARE(printing::way_of(QStringLiteral("DESK, A5"))->media, QStringLiteral("A5"));
+    QVERIFY(printing::way_of(QStringLiteral("DESK, A5"))->tray.isEmpty());
+    QCOMPARE(printing::way_of(QStringLiteral("DESK,, upper"))->tray, QStringLiteral("upper"));
+}
+
+} // namespace stow::quick
+
+QTEST_MAIN(stow::quick::PrintingTest)
+#include "printing_test.moc"
