@@ -2,13 +2,36 @@
 
 #include "app/day.h"
 #include "app/scale/hid_scale.h"
+#include "app/view/background.h"
 #include "app/view/desk.h"
+#include "app/words/book.h"
+#include "core/book/daily_copies.h"
 
 #include <QGuiApplication>
 #include <QQmlApplicationEngine>
 #include <QQuickStyle>
 
 namespace stow {
+
+namespace {
+
+// Today's copy of the book, beside the window: of a second connection, since the first belongs to the screens.
+void keep_copy(view::Work& work, view::Desk& desk, const Day& day)
+{
+    if (work.running()) return;
+    work.start([&desk, path = day.book().path(), today = day.today()](Run&) -> view::Work::Finish {
+        QString wrong;
+        if (const auto book = book::Book::open(path); !book)
+            wrong = words::problem(book.error());
+        else if (const auto made = book::copy_of_today(*book, today); !made)
+            wrong = words::problem(made.error());
+        return [&desk, wrong] {
+            if (!wrong.isEmpty()) desk.say(QObject::tr("No copy of the shop book was made today: %1").arg(wrong));
+        };
+    });
+}
+
+} // namespace
 
 int open_window(QGuiApplication& application, Day& day)
 {
@@ -19,6 +42,12 @@ int open_window(QGuiApplication& application, Day& day)
     engine.setInitialProperties({{QStringLiteral("desk"), QVariant::fromValue(&desk)}});
     engine.load(QUrl(QStringLiteral("qrc:/qt-project.org/imports/Stowbench/Screens/Main.qml")));
     if (engine.rootObjects().isEmpty()) return 1;
+    view::Work copying;
+    const auto copy = [&] { keep_copy(copying, desk, day); };
+    copy();
+    QTimer hourly; // a window left open over night
+    QObject::connect(&hourly, &QTimer::timeout, copy);
+    hourly.start(std::chrono::hours(1));
     return application.exec();
 }
 

@@ -1,7 +1,7 @@
 #include "app/command/command.h"
 
 #include "app/words/book.h"
-#include "core/book/backup.h"
+#include "core/book/daily_copies.h"
 
 namespace stow::command {
 
@@ -30,6 +30,38 @@ int restore(Context& context, const std::string& file)
     return done;
 }
 
+// What restoring would bring back, and what it would take away.
+int look(Context& context, const std::string& file)
+{
+    const auto copy = book::look_into(file);
+    if (!copy) {
+        say(context.err, words::problem(copy.error()));
+        return refused;
+    }
+    const auto told = [](const book::CopyHolds& holds) {
+        return QObject::tr("%1 steps, %2 orders, %3 parcels; the last step: %4")
+            .arg(holds.steps)
+            .arg(holds.orders)
+            .arg(holds.parcels)
+            .arg(holds.last
+                     ? words::step(*holds.last) + QStringLiteral(", ") + QString::fromStdString(to_text(holds.last->at))
+                     : QObject::tr("none"));
+    };
+    say(context.out, QObject::tr("The copy holds %1").arg(told(*copy)));
+    if (const auto now = book::look_into(context.book)) {
+        say(context.out, QObject::tr("Your book holds %1").arg(told(*now)));
+    }
+    return done;
+}
+
+int list_copies(Context& context)
+{
+    for (const book::DailyCopy& copy : book::daily_copies(context.book)) {
+        context.out << to_text(copy.day) << "  " << copy.file.string() << '\n';
+    }
+    return done;
+}
+
 } // namespace
 
 void add_backup(CLI::App& app, Context& context)
@@ -41,8 +73,14 @@ void add_backup(CLI::App& app, Context& context)
     backup_command->callback([&context, file] { context.exit = backup(context, *file); });
 
     auto* restore_command = app.add_subcommand("restore", "Put the copy FILE in the place of the shop book");
-    restore_command->add_option("FILE", *file)->required();
-    restore_command->callback([&context, file] { context.exit = restore(context, *file); });
+    const auto only_look = std::make_shared<bool>(false), list = std::make_shared<bool>(false);
+    auto* named = restore_command->add_option("FILE", *file);
+    restore_command->add_flag("--look", *only_look, "Say what FILE holds and change nothing")->needs(named);
+    restore_command->add_flag("--list", *list, "List the daily copies of the shop book")->excludes(named);
+    restore_command->callback([&context, file, only_look, list, named] {
+        if (named->count() == 0 && !*list) throw CLI::RequiredError("FILE");
+        context.exit = *list ? list_copies(context) : *only_look ? look(context, *file) : restore(context, *file);
+    });
 }
 
 } // namespace stow::command

@@ -86,6 +86,12 @@ QString PrintQueue::trouble() const
     return {};
 }
 
+QString PrintQueue::remedy() const
+{
+    if (any(Job::State::stopped)) return tr("Call it back");
+    return any(Job::State::refused) ? tr("Send again") : QString();
+}
+
 void PrintQueue::run(const QString& program, const QStringList& arguments, Heard heard)
 {
     auto* process = new QProcess(this);

@@ -49,8 +49,9 @@ public:
     void mend();
 
     const std::vector<Job>& jobs() const { return jobs_; }
-    // What went wrong and is not mended, in one line with what `mend` would do; empty: nothing.
+    // What went wrong and is not mended, in one line, and what `mend` would do about it; empty: nothing.
     QString trouble() const;
+    QString remedy() const;
 
 signals:
     void changed();

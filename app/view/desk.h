@@ -32,6 +32,7 @@ class Desk : public QObject {
     Q_PROPERTY(bool dark READ dark WRITE setDark NOTIFY darkChanged)
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged)       // the last thing that happened
     Q_PROPERTY(QString undoWords READ undoWords NOTIFY noticeChanged) // "Undo: order 1042 called off"; empty: nothing
+    Q_PROPERTY(QString printRemedy READ printRemedy NOTIFY printTroubleChanged) // what can be done about it
     Q_PROPERTY(QString printTrouble READ printTrouble NOTIFY printTroubleChanged) // empty: none
     // Full-screen word; waits for a key. Empty: none.
     Q_PROPERTY(QString stopWord READ stopWord NOTIFY stopChanged)
@@ -56,6 +57,7 @@ public:
     void setDark(bool dark);
     QString notice() const { return notice_; }
     QString printTrouble() const { return print_queue_.trouble(); }
+    QString printRemedy() const { return print_queue_.remedy(); }
     QString undoWords() const { return undo_words_; }
     QString stopWord() const { return stop_word_; }
     QString stopMore() const { return stop_more_; }
@@ -69,6 +71,7 @@ public:
     Q_INVOKABLE void openParcel(qlonglong parcel); // at the bench, at the step it stands
 
     void refresh();
+    void say(const QString& words); // in the line of what happened last
 
 signals:
     void placeChanged();
@@ -80,7 +83,6 @@ signals:
     void wrong(); // the other
 
 private:
-    void say(const QString& words);
     void print(const QString& paper, const QString& file);
     void stop(const QString& word, const QString& more);
     bool stops(const shop::Parcel& parcel); // an order of it changed or was called off: says so

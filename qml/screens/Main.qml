@@ -125,6 +125,7 @@ Window {
         notice: window.desk.notice
         undoWords: window.desk.undoWords
         trouble: window.desk.printTrouble
+        remedy: window.desk.printRemedy
         onUndo: window.desk.undo()
         onMend: window.desk.mendPrinting()
     }

@@ -9,6 +9,7 @@ Rectangle {
     required property string notice
     required property string undoWords
     required property string trouble // of the printer
+    required property string remedy
 
     signal undo
     signal mend
@@ -38,7 +39,7 @@ Rectangle {
         Button {
             flat: true
             visible: line.trouble !== ""
-            text: qsTr("Mend")
+            text: line.remedy
             keyHint: qsTr("Ctrl P")
             font.pixelSize: Theme.small
             onClicked: line.mend()

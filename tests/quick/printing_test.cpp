@@ -125,6 +125,7 @@ void PrintingTest::a_refused_paper_says_so_and_is_sent_again_once()
     QTRY_VERIFY2(shop.at().reads(QStringLiteral("The printer or class does not exist")),
                  qPrintable(shop.at().all_words()));
     QVERIFY(shop.at().reads(QStringLiteral("Not printed: Labels")));
+    QVERIFY(shop.at().named(QStringLiteral("Send again"), QAccessible::Button) != nullptr);
     system.tell("refuses", {});
     shop.at().press(Qt::Key_P, Qt::ControlModifier);
     QTRY_COMPARE(system.asked("lp").size(), 2);
@@ -143,6 +144,7 @@ void PrintingTest::a_stopped_printer_prints_nothing_later_by_surprise()
     QVERIFY(round_started(shop));
     QTRY_VERIFY_WITH_TIMEOUT(shop.at().reads(QStringLiteral("Waiting before a stopped printer: Labels")), 15'000);
     QVERIFY(shop.at().reads(QStringLiteral("Paused")));
+    QVERIFY(shop.at().named(QStringLiteral("Call it back"), QAccessible::Button) != nullptr);
     shop.at().press(Qt::Key_P, Qt::ControlModifier); // called back: it is in no queue any more
     QTRY_COMPARE(system.asked("cancel"), QStringList{QStringLiteral("LABELS-1")});
     QTRY_VERIFY(shop.at().reads(QStringLiteral("called back")));

@@ -1,0 +1,137 @@
+#include "core/book/daily_copies.h"
+
+#include "core/book/sql.h"
+
+#include <algorithm>
+#include <chrono>
+#include <set>
+
+namespace stow::book {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr std::string_view ending = ".book";
+
+fs::path folder_of(const fs::path& book)
+{
+    return book.parent_path() / (book.stem().string() + " copies");
+}
+
+Date monday_of(Date day)
+{
+    return day - std::chrono::days(static_cast<int>(std::chrono::weekday(day).iso_encoding()) - 1);
+}
+
+std::chrono::year_month month_of(Date day)
+{
+    const std::chrono::year_month_day parts(day);
+    return parts.year() / parts.month();
+}
+
+// A copy of `copy` to look into, so that the copy itself stays untouched; removed at the end.
+class Aside {
+public:
+    explicit Aside(const fs::path& copy) : file_(copy.string() + ".looked-into")
+    {
+        fs::copy_file(copy, file_, fs::copy_options::overwrite_existing);
+    }
+    ~Aside()
+    {
+        std::error_code ignored;
+        for (const char* more : {"", "-wal", "-shm"}) fs::remove(file_.string() + more, ignored);
+    }
+    Aside(const Aside&) = delete;
+    Aside& operator=(const Aside&) = delete;
+    const fs::path& file() const { return file_; }
+
+private:
+    fs::path file_;
+};
+
+} // namespace
+
+std::vector<Date> worth_keeping(const std::vector<Date>& days, Date today)
+{
+    std::vector<Date> newest_first = days;
+    std::sort(newest_first.rbegin(), newest_first.rend());
+    std::set<Date> kept, weeks;
+    std::set<std::chrono::year_month> months;
+    for (const Date day : newest_first) {
+        const auto weeks_ago = (monday_of(today) - monday_of(day)).count() / 7;
+        const auto months_ago = (month_of(today) - month_of(day)).count();
+        const bool first_of_week = weeks.insert(monday_of(day)).second;
+        const bool first_of_month = months.insert(month_of(day)).second;
+        if (today - day < std::chrono::days(days_kept) || (weeks_ago < weeks_kept && first_of_week) ||
+            (months_ago < months_kept && first_of_month)) {
+            kept.insert(day);
+        }
+    }
+    return {kept.begin(), kept.end()};
+}
+
+std::vector<DailyCopy> daily_copies(const fs::path& book)
+{
+    std::vector<DailyCopy> copies;
+    std::error_code none;
+    for (const auto& entry : fs::directory_iterator(folder_of(book), none)) {
+        const fs::path& file = entry.path();
+        const auto day = file.extension() == ending ? parse_date(file.stem().string()) : std::nullopt;
+        if (day) copies.push_back({*day, file});
+    }
+    std::sort(copies.begin(), copies.end(), [](const DailyCopy& a, const DailyCopy& b) { return a.day > b.day; });
+    return copies;
+}
+
+tl::expected<std::optional<DailyCopy>, BackupProblem> copy_of_today(const Book& book, Date today)
+{
+    const fs::path folder = folder_of(book.path());
+    std::error_code failed;
+    const bool fresh = fs::create_directories(folder, failed);
+    if (fresh) fs::permissions(folder, fs::perms::owner_all, failed);
+    if (failed) return tl::unexpected(BackupProblem{BackupProblem::Fault::cannot_write, failed.message(), {}});
+    const DailyCopy made{today, folder / (to_text(today) + std::string(ending))};
+    if (fs::exists(made.file, failed)) return std::optional<DailyCopy>();
+    if (const auto written = backup_to(book, made.file); !written) return tl::unexpected(written.error());
+    std::vector<Date> days;
+    const std::vector<DailyCopy> copies = daily_copies(book.path());
+    days.reserve(copies.size());
+    for (const DailyCopy& copy : copies) days.push_back(copy.day);
+    const std::vector<Date> kept = worth_keeping(days, today);
+    for (const DailyCopy& copy : copies) {
+        if (!std::binary_search(kept.begin(), kept.end(), copy.day)) fs::remove(copy.file, failed);
+    }
+    return made;
+}
+
+tl::expected<CopyHolds, OpenProblem> look_into(const fs::path& copy)
+{
+    std::error_code failed;
+    if (!fs::is_regular_file(copy, failed)) {
+        return tl::unexpected(OpenProblem{OpenFault::unreadable, copy.string(), "no such file", 0});
+    }
+    try {
+        const Aside aside(copy);
+        const auto opened = Book::open(aside.file());
+        if (!opened) {
+            OpenProblem problem = opened.error();
+            problem.path = copy.string();
+            return tl::unexpected(std::move(problem));
+        }
+        CopyHolds holds;
+        Query counts(*opened, "SELECT (SELECT count(*) FROM step), (SELECT count(*) FROM orders), "
+                              "(SELECT count(*) FROM parcel)");
+        counts.next();
+        holds.steps = counts.integer(0);
+        holds.orders = counts.integer(1);
+        holds.parcels = counts.integer(2);
+        const auto newest = steps(*opened, 1);
+        if (!newest.empty()) holds.last = newest.front();
+        return holds;
+    } catch (const fs::filesystem_error& failure) {
+        return tl::unexpected(OpenProblem{OpenFault::unreadable, copy.string(), failure.what(), 0});
+    }
+}
+
+} // namespace stow::book
