@@ -8,8 +8,11 @@
 #include "core/book/daily_copies.h"
 
 #include <QGuiApplication>
+#include <QLockFile>
 #include <QQmlApplicationEngine>
 #include <QQuickStyle>
+
+#include <iostream>
 
 namespace stow {
 
@@ -31,16 +34,37 @@ void keep_copy(view::Work& work, view::Desk& desk, const Day& day)
     });
 }
 
+constexpr const char* screens = "qrc:/qt-project.org/imports/Stowbench/Screens/";
+
+int show_already_open(QGuiApplication& application, const QString& book)
+{
+    QQmlApplicationEngine engine;
+    engine.setInitialProperties({{QStringLiteral("book"), book}});
+    engine.load(QUrl(QLatin1String(screens) + QStringLiteral("AlreadyOpen.qml")));
+    if (engine.rootObjects().isEmpty()) return 1;
+    application.exec();
+    return 4; // the shop book cannot be opened
+}
+
 } // namespace
 
 int open_window(QGuiApplication& application, Day& day)
 {
     QQuickStyle::setStyle(QStringLiteral("Basic")); // beneath our own controls, whatever the desktop says
+    // One window a book: a second one would show what the first has changed since. The lock of a program that was
+    // killed is known by its process and does not count.
+    const QString book = QString::fromStdString(day.book().path().string());
+    QLockFile lock(book + QStringLiteral(".window"));
+    lock.setStaleLockTime(0);
+    if (!lock.tryLock(500)) {
+        std::cerr << QObject::tr("%1 is open in another window.").arg(book).toStdString() << '\n';
+        return show_already_open(application, book);
+    }
     view::Desk desk(day);
     desk.plugIn(std::make_unique<scale::HidScale>());
     QQmlApplicationEngine engine;
     engine.setInitialProperties({{QStringLiteral("desk"), QVariant::fromValue(&desk)}});
-    engine.load(QUrl(QStringLiteral("qrc:/qt-project.org/imports/Stowbench/Screens/Main.qml")));
+    engine.load(QUrl(QLatin1String(screens) + QStringLiteral("Main.qml")));
     if (engine.rootObjects().isEmpty()) return 1;
     view::Work copying;
     const auto copy = [&] { keep_copy(copying, desk, day); };

@@ -223,6 +223,12 @@ int main(int argc, char** argv)
         }
         desk.bench()->later();
     }
+    // What a second start on the same book shows.
+    QQmlApplicationEngine second;
+    second.setInitialProperties({{QStringLiteral("book"), QString::fromStdString(day.book().path().string())}});
+    second.load(QUrl(QStringLiteral("qrc:/qt-project.org/imports/Stowbench/Screens/AlreadyOpen.qml")));
+    if (second.rootObjects().isEmpty()) return 1;
+    Pictures(*qobject_cast<QQuickWindow*>(second.rootObjects().first()), out).take(QStringLiteral("already_open"));
     std::cerr << complaints << " complaints\n";
     return complaints == 0 ? 0 : 1;
 }
