@@ -1,0 +1,124 @@
+#!/usr/bin/env python3
+"""What leaves the program, and what two of it do to one book, seen from outside.
+
+- A demo day opens no socket of the internet (strace; skipped where the system does not let it trace).
+- The book and its copies are readable by their owner only; file names tell nothing of a buyer.
+- A window that is open keeps a second one off the same book; killed, it leaves no lock behind.
+
+  private_test.py PATH_TO_STOWBENCH
+"""
+import os
+import pathlib
+import re
+import signal
+import sqlite3
+import stat
+import subprocess
+import sys
+import tempfile
+import time
+import unittest
+
+STOWBENCH = ""
+
+
+def may_trace():
+    return subprocess.run(["strace", "-o", "/dev/null", "true"], capture_output=True).returncode == 0
+
+
+class DemoDay(unittest.TestCase):
+    @classmethod
+    def setUpClass(cls):
+        cls.folder = tempfile.TemporaryDirectory()
+        cls.path = pathlib.Path(cls.folder.name)
+        cls.trace = cls.path / "trace"
+        tracing = ["strace", "-f", "-e", "trace=socket,connect,sendto", "-o", str(cls.trace)] if may_trace() else []
+        cls.done = subprocess.run([*tracing, STOWBENCH, "demo", "--out", str(cls.path / "day")], capture_output=True)
+
+    @classmethod
+    def tearDownClass(cls):
+        cls.folder.cleanup()
+
+    def test_no_internet(self):
+        self.assertEqual(self.done.returncode, 0, self.done.stderr)
+        if not self.trace.exists():
+            self.skipTest("strace may not trace here")
+        said = self.trace.read_text(errors="replace")
+        self.assertIn("exited with 0", said)  # the trace is one of the whole day
+        self.assertEqual(re.findall(r".*AF_INET.*", said), [])
+
+    def test_only_hers(self):
+        book = self.path / "day" / "demo.book"
+        self.assertEqual(stat.S_IMODE(book.stat().st_mode), 0o600)
+
+    def test_names_of_files_tell_nothing(self):
+        rows = sqlite3.connect(self.path / "day" / "demo.book").execute("SELECT name, postcode, town FROM orders")
+        words = {w.lower() for row in rows for cell in row for w in re.findall(r"\w{4,}", cell or "")}
+        self.assertGreater(len(words), 30)
+        files = [f for f in (self.path / "day").rglob("*") if f.is_file()]
+        self.assertGreater(len(files), 5)
+        for file in files:
+            self.assertFalse(words & {w.lower() for w in re.findall(r"\w{4,}", file.stem)}, file)
+
+
+class Window:
+    def __init__(self, book, runtime):
+        env = dict(os.environ, QT_QPA_PLATFORM="offscreen", QT_QUICK_BACKEND="software", XDG_RUNTIME_DIR=str(runtime))
+        self.process = subprocess.Popen([STOWBENCH, "--book", str(book)], env=env, stderr=subprocess.PIPE)
+        os.set_blocking(self.process.stderr.fileno(), False)
+        self.heard = ""
+
+    def said(self):
+        self.heard += (self.process.stderr.read() or b"").decode(errors="replace")
+        return self.heard
+
+    def end(self, how=signal.SIGKILL):
+        self.process.send_signal(how)
+        self.process.wait()
+        self.process.stderr.close()
+
+
+def wait_for(condition, seconds=60):
+    end = time.monotonic() + seconds
+    while not condition() and time.monotonic() < end:
+        time.sleep(0.05)
+    return condition()
+
+
+class OneBook(unittest.TestCase):
+    def test_one_window_a_book_and_a_copy_every_day(self):
+        with tempfile.TemporaryDirectory() as folder:
+            path = pathlib.Path(folder)
+            path.chmod(0o700)
+            book = path / "shop.book"
+            copies = path / "shop copies"
+
+            def copied():
+                return list(copies.glob("*.book"))
+
+            first = Window(book, path)
+            try:
+                self.assertTrue(wait_for(copied), "no copy of the day: " + first.said())
+                second = Window(book, path)
+                try:
+                    self.assertTrue(wait_for(lambda: "open in another window" in second.said()), second.said())
+                finally:
+                    second.end()
+                self.assertNotIn("another window", first.said())
+            finally:
+                first.end()
+            for copy in copied():
+                self.assertEqual(stat.S_IMODE(copy.stat().st_mode), 0o600)
+                self.assertEqual(sqlite3.connect(copy).execute("PRAGMA integrity_check").fetchone(), ("ok",))
+                copy.unlink()
+            third = Window(book, path)  # the first one was killed
+            try:
+                self.assertTrue(wait_for(copied), "it did not open: " + third.said())
+                self.assertNotIn("another window", third.said())
+            finally:
+                third.end()
+
+
+if __name__ == "__main__":
+    STOWBENCH = sys.argv.pop(1)
+    unittest.main()
