@@ -27,6 +27,11 @@ cmake --build build/asan
 # The long draws of cases are for the release build: under the sanitizers they would take an hour.
 STOW_EXTENT=usual ctest --test-dir build/asan -j2 --quiet --output-on-failure
 
+if [ "$extent" = full ]; then
+    echo "== parsers under libFuzzer"
+    sh tests/fuzz/run.sh 600
+fi
+
 echo "== clang-tidy"
 configure build -DSTOW_KIND=release -DSTOW_TESTS=ON
 sh tests/scripts/tidy.sh build "$extent"
