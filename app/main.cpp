@@ -4,6 +4,7 @@
 #include "app/window.h"
 #include "app/words/translations.h"
 #include "core/book/book.h"
+#include "core/book/settings.h"
 
 #include <QGuiApplication>
 
@@ -72,6 +73,9 @@ int main(int argc, char** argv)
         const auto day = command::open_day(context);
         if (!day) return command::book_unusable;
         if (!window_possible) return command::print_today(context, *day);
+        if (const auto language = book::remembered(day->book(), "language"); language && !language->empty()) {
+            words::install_translations(application, QString::fromStdString(*language));
+        }
         return open_window(application, *day);
     } catch (const CLI::ParseError& error) {
         const int code = line.exit(error, std::cout, std::cerr);

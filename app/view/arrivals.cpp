@@ -27,37 +27,36 @@ namespace {
 QString field_name(intake::OrderField field)
 {
     using F = intake::OrderField;
-    using A = ArrivalsController;
     switch (field) {
-    case F::number: return A::tr("order number");
-    case F::date: return A::tr("date");
-    case F::promised: return A::tr("promised day");
-    case F::first_name: return A::tr("first name");
-    case F::name: return A::tr("name");
-    case F::company: return A::tr("company");
-    case F::street: return A::tr("street");
-    case F::house_number: return A::tr("house number");
-    case F::street_2: return A::tr("second address line");
-    case F::postcode: return A::tr("postcode");
-    case F::town: return A::tr("town");
-    case F::region: return A::tr("region");
-    case F::country: return A::tr("country");
-    case F::contact: return A::tr("e-mail or telephone");
-    case F::title: return A::tr("what is ordered");
-    case F::variant: return A::tr("variant");
-    case F::shop_code: return A::tr("the shop's code");
-    case F::count: return A::tr("how many");
-    case F::price: return A::tr("price of one");
-    case F::currency: return A::tr("currency");
-    case F::personal_text: return A::tr("personal text");
-    case F::note: return A::tr("note");
-    case F::is_gift: return A::tr("is a gift");
-    case F::gift_message: return A::tr("gift message");
-    case F::giver: return A::tr("giver");
-    case F::service: return A::tr("service asked for");
-    case F::postage: return A::tr("postage paid");
-    case F::paid: return A::tr("paid");
-    case F::called_off: return A::tr("called off");
+    case F::number: return ArrivalsController::tr("order number");
+    case F::date: return ArrivalsController::tr("date");
+    case F::promised: return ArrivalsController::tr("promised day");
+    case F::first_name: return ArrivalsController::tr("first name");
+    case F::name: return ArrivalsController::tr("name");
+    case F::company: return ArrivalsController::tr("company");
+    case F::street: return ArrivalsController::tr("street");
+    case F::house_number: return ArrivalsController::tr("house number");
+    case F::street_2: return ArrivalsController::tr("second address line");
+    case F::postcode: return ArrivalsController::tr("postcode");
+    case F::town: return ArrivalsController::tr("town");
+    case F::region: return ArrivalsController::tr("region");
+    case F::country: return ArrivalsController::tr("country");
+    case F::contact: return ArrivalsController::tr("e-mail or telephone");
+    case F::title: return ArrivalsController::tr("what is ordered");
+    case F::variant: return ArrivalsController::tr("variant");
+    case F::shop_code: return ArrivalsController::tr("the shop's code");
+    case F::count: return ArrivalsController::tr("how many");
+    case F::price: return ArrivalsController::tr("price of one");
+    case F::currency: return ArrivalsController::tr("currency");
+    case F::personal_text: return ArrivalsController::tr("personal text");
+    case F::note: return ArrivalsController::tr("note");
+    case F::is_gift: return ArrivalsController::tr("is a gift");
+    case F::gift_message: return ArrivalsController::tr("gift message");
+    case F::giver: return ArrivalsController::tr("giver");
+    case F::service: return ArrivalsController::tr("service asked for");
+    case F::postage: return ArrivalsController::tr("postage paid");
+    case F::paid: return ArrivalsController::tr("paid");
+    case F::called_off: return ArrivalsController::tr("called off");
     }
     return {};
 }
@@ -65,13 +64,12 @@ QString field_name(intake::OrderField field)
 QString remedy(shop::OrderProblem problem)
 {
     using P = shop::OrderProblem;
-    using A = ArrivalsController;
     switch (problem) {
-    case P::unmatched_good: return A::tr("M says which good it is");
+    case P::unmatched_good: return ArrivalsController::tr("M says which good it is");
     case P::bad_postcode:
     case P::unknown_country:
-    case P::missing_street: return A::tr("E mends the address");
-    case P::joinable: return A::tr("J packs them together");
+    case P::missing_street: return ArrivalsController::tr("E mends the address");
+    case P::joinable: return ArrivalsController::tr("J packs them together");
     default: return {};
     }
 }
@@ -457,13 +455,12 @@ shop::Address typed_address(const QVariantMap& typed)
 // Empty: it can be delivered to.
 QString fault_of(const shop::Address& to)
 {
-    using A = ArrivalsController;
-    if (to.name.empty()) return A::tr("the name is missing");
-    if (to.street.empty()) return A::tr("house and street are missing");
-    if (to.town.empty()) return A::tr("the town is missing");
-    if (to.country.size() != 2) return A::tr("the country is two letters, such as DE or NO");
+    if (to.name.empty()) return ArrivalsController::tr("the name is missing");
+    if (to.street.empty()) return ArrivalsController::tr("house and street are missing");
+    if (to.town.empty()) return ArrivalsController::tr("the town is missing");
+    if (to.country.size() != 2) return ArrivalsController::tr("the country is two letters, such as DE or NO");
     if (!shop::postcode_ok(to.country, to.postcode)) {
-        return A::tr("“%1” is not a postcode of %2").arg(text(to.postcode), text(to.country));
+        return ArrivalsController::tr("“%1” is not a postcode of %2").arg(text(to.postcode), text(to.country));
     }
     return {};
 }

@@ -148,18 +148,19 @@ namespace {
 // The shape as typed, or which measure is wrong.
 tl::expected<Shape, QString> typed_shape(const QVariantMap& typed, const Shape& before)
 {
-    using G = GoodsController;
     const auto length = [&](const char* key) { return typed_length(typed.value(QString::fromLatin1(key)).toString()); };
     const QString kind = typed.value(QStringLiteral("shape")).toString();
     const auto first = length("first"), second = length("second"), third = length("third");
     if (kind == QLatin1String("soft")) {
         const auto volume = typed_litres(typed.value(QStringLiteral("first")).toString());
-        if (!volume) return tl::unexpected(G::tr("the volume is not a number of litres above zero"));
+        if (!volume) return tl::unexpected(GoodsController::tr("the volume is not a number of litres above zero"));
         return Soft{*volume, second.value_or(Length{})};
     }
-    if (!first || !second) return tl::unexpected(G::tr("the size needs numbers of millimetres above zero"));
+    if (!first || !second)
+        return tl::unexpected(GoodsController::tr("the size needs numbers of millimetres above zero"));
     if (kind == QLatin1String("cylinder")) return Cylinder{*first, *second};
-    if (!third) return tl::unexpected(G::tr("the third measure is not a number of millimetres above zero"));
+    if (!third)
+        return tl::unexpected(GoodsController::tr("the third measure is not a number of millimetres above zero"));
     if (kind == QLatin1String("sheet")) {
         const auto* sheet = std::get_if<Sheet>(&before);
         return Sheet{*first, *second, *third, sheet != nullptr ? sheet->least_roll : std::nullopt};

@@ -3,14 +3,15 @@
 #include "app/view/text.h"
 #include "app/words/book.h"
 #include "app/words/format.h"
+#include "app/words/translations.h"
 #include "core/book/cupboard.h"
+#include "core/book/settings.h"
 
 namespace stow::view {
 
 namespace {
 
-using H = HouseController;
-
+const QString language = QStringLiteral("language");
 const QString printer_of = QStringLiteral("printer of ");
 
 QString number(double value)
@@ -53,16 +54,16 @@ std::vector<Setting> settings()
     using shop::House;
     return {
         {"name",
-         H::tr("Name of the workshop"),
+         HouseController::tr("Name of the workshop"),
          {},
-         H::tr("sender on labels and lists"),
+         HouseController::tr("sender on labels and lists"),
          [](const House& h) { return text(h.address.name); },
          [](House& h, const QString& t) {
              h.address.name = utf8(t);
              return !h.address.name.empty();
          }},
         {"street",
-         H::tr("House and street"),
+         HouseController::tr("House and street"),
          {},
          {},
          [](const House& h) { return h.address.street.empty() ? QString() : text(h.address.street.front()); },
@@ -71,7 +72,7 @@ std::vector<Setting> settings()
              return true;
          }},
         {"postcode",
-         H::tr("Postcode"),
+         HouseController::tr("Postcode"),
          {},
          {},
          [](const House& h) { return text(h.address.postcode); },
@@ -80,7 +81,7 @@ std::vector<Setting> settings()
              return true;
          }},
         {"town",
-         H::tr("Town"),
+         HouseController::tr("Town"),
          {},
          {},
          [](const House& h) { return text(h.address.town); },
@@ -89,27 +90,27 @@ std::vector<Setting> settings()
              return true;
          }},
         {"country",
-         H::tr("Country"),
+         HouseController::tr("Country"),
          {},
-         H::tr("two letters, such as DE or NO"),
+         HouseController::tr("two letters, such as DE or NO"),
          [](const House& h) { return text(h.address.country); },
          [](House& h, const QString& t) {
              h.address.country = utf8(t.toUpper());
              return h.address.country.size() == 2;
          }},
         {"contact",
-         H::tr("Contact"),
+         HouseController::tr("Contact"),
          {},
-         H::tr("telephone or e-mail, on slips"),
+         HouseController::tr("telephone or e-mail, on slips"),
          [](const House& h) { return text(h.contact); },
          [](House& h, const QString& t) {
              h.contact = utf8(t);
              return true;
          }},
         {"currency",
-         H::tr("Currency"),
+         HouseController::tr("Currency"),
          {},
-         H::tr("three letters, such as EUR"),
+         HouseController::tr("three letters, such as EUR"),
          [](const House& h) { return text(h.currency.code()); },
          [](House& h, const QString& t) {
              const auto currency = Currency::from(utf8(t.toUpper()));
@@ -117,55 +118,58 @@ std::vector<Setting> settings()
              return currency.has_value();
          }},
         {"trays",
-         H::tr("Picking trays"),
+         HouseController::tr("Picking trays"),
          {},
-         H::tr("one an order in a round"),
+         HouseController::tr("one an order in a round"),
          [](const House& h) { return QString::number(h.trays); },
          [](House& h, const QString& t) { return keep_whole<&House::trays>(h, t, 1, 99); }},
-        {"ease", H::tr("Ease for hands"), H::tr("mm"), H::tr("kept free in every outer"),
-         [](const House& h) { return number(in_mm(h.ease)); },
+        {"ease", HouseController::tr("Ease for hands"), HouseController::tr("mm"),
+         HouseController::tr("kept free in every outer"), [](const House& h) { return number(in_mm(h.ease)); },
          [](House& h, const QString& t) { return keep_length<&House::ease>(h, t); }},
-        {"lining", H::tr("Lining"), H::tr("mm"), H::tr("least kept free along the walls"),
-         [](const House& h) { return number(in_mm(h.lining)); },
+        {"lining", HouseController::tr("Lining"), HouseController::tr("mm"),
+         HouseController::tr("least kept free along the walls"), [](const House& h) { return number(in_mm(h.lining)); },
          [](House& h, const QString& t) { return keep_length<&House::lining>(h, t); }},
-        {"bulge", H::tr("Bulge when closed"), H::tr("mm"), H::tr("added before the carrier's limits are checked"),
+        {"bulge", HouseController::tr("Bulge when closed"), HouseController::tr("mm"),
+         HouseController::tr("added before the carrier's limits are checked"),
          [](const House& h) { return number(in_mm(h.bulge)); },
          [](House& h, const QString& t) { return keep_length<&House::bulge>(h, t); }},
-        {"overfill", H::tr("Filler over the empty space"), H::tr("%"), H::tr("filler settles"),
-         [](const House& h) { return QString::number(h.overfill_percent); },
+        {"overfill", HouseController::tr("Filler over the empty space"), HouseController::tr("%"),
+         HouseController::tr("filler settles"), [](const House& h) { return QString::number(h.overfill_percent); },
          [](House& h, const QString& t) { return keep_whole<&House::overfill_percent>(h, t, 0, 100); }},
-        {"heavy", H::tr("Heavy from"), H::tr("g"), H::tr("the bench warns from here"),
-         [](const House& h) { return number(in_grams(h.heavy)); },
+        {"heavy", HouseController::tr("Heavy from"), HouseController::tr("g"),
+         HouseController::tr("the bench warns from here"), [](const House& h) { return number(in_grams(h.heavy)); },
          [](House& h, const QString& t) {
              const auto weight = typed_weight(t);
              if (weight) h.heavy = *weight;
              return weight.has_value();
          }},
-        {"scale", H::tr("Step of the scale"), H::tr("g"), H::tr("what it shows in"),
-         [](const House& h) { return number(in_grams(h.scale_step)); },
+        {"scale", HouseController::tr("Step of the scale"), HouseController::tr("g"),
+         HouseController::tr("what it shows in"), [](const House& h) { return number(in_grams(h.scale_step)); },
          [](House& h, const QString& t) {
              const auto weight = typed_weight(t);
              if (weight) h.scale_step = *weight;
              return weight.has_value();
          }},
-        {"cut", H::tr("Cutting a carton down"), H::tr("min"), H::tr("to score it lower and cut it"),
+        {"cut", HouseController::tr("Cutting a carton down"), HouseController::tr("min"),
+         HouseController::tr("to score it lower and cut it"),
          [](const House& h) { return QString::number(h.cut_minutes); },
          [](House& h, const QString& t) { return keep_whole<&House::cut_minutes>(h, t, 0, 120); }},
         {"hour",
-         H::tr("An hour of your time"),
+         HouseController::tr("An hour of your time"),
          {},
-         H::tr("counts when the cheapest way is sought; 0: it does not"),
+         HouseController::tr("counts when the cheapest way is sought; 0: it does not"),
          [](const House& h) { return words::money(h.hour); },
          [](House& h, const QString& t) {
              const auto hour = typed_money(t, h.currency);
              if (hour && hour->minor >= 0) h.hour = *hour;
              return hour && hour->minor >= 0;
          }},
-        {"batch", H::tr("Batches differ by"), H::tr("%"), H::tr("a whole batch a little heavier or lighter"),
+        {"batch", HouseController::tr("Batches differ by"), HouseController::tr("%"),
+         HouseController::tr("a whole batch a little heavier or lighter"),
          [](const House& h) { return QString::number(h.batch_percent); },
          [](House& h, const QString& t) { return keep_whole<&House::batch_percent>(h, t, 0, 50); }},
-        {"humidity", H::tr("Board and paper differ by"), H::tr("%"), H::tr("with the damp"),
-         [](const House& h) { return QString::number(h.humidity_percent); },
+        {"humidity", HouseController::tr("Board and paper differ by"), HouseController::tr("%"),
+         HouseController::tr("with the damp"), [](const House& h) { return QString::number(h.humidity_percent); },
          [](House& h, const QString& t) { return keep_whole<&House::humidity_percent>(h, t, 0, 50); }},
     };
 }
@@ -181,6 +185,11 @@ void HouseController::refresh()
         rows.push_back({QString::fromLatin1(setting.key), setting.name, setting.shown(day_.cupboard().house),
                         setting.unit, setting.more});
     }
+    rows.push_back({language,
+                    tr("Language of the program"),
+                    text(book::remembered(day_.book(), utf8(language)).value_or(std::string())),
+                    {},
+                    tr("%1; empty: the system's. From the next start on").arg(words::languages().join(tr(" or ")))});
     for (const PrintedPaper& paper : printed_papers()) {
         const QString key = QString::fromLatin1(paper.key);
         rows.push_back({printer_of + key,
@@ -200,6 +209,13 @@ void HouseController::refresh()
 
 QString HouseController::set(const QString& key, const QString& typed)
 {
+    if (key == language) {
+        const QString wanted = typed.trimmed().toLower();
+        if (!wanted.isEmpty() && !words::languages().contains(wanted)) return tr("“%1” will not do").arg(typed);
+        book::remember(day_.book(), utf8(language), utf8(wanted));
+        refresh();
+        return {};
+    }
     if (key.startsWith(printer_of)) {
         set_way(day_, key.mid(printer_of.size()), typed);
         refresh();

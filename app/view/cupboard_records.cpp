@@ -18,16 +18,15 @@ constexpr std::array<int, 3> periods{28, 91, 365}; // days
 QString material_word(shop::Material material)
 {
     using M = shop::Material;
-    using R = RecordsController;
     switch (material) {
-    case M::paper: return R::tr("paper and board");
-    case M::plastic: return R::tr("plastic");
-    case M::glass: return R::tr("glass");
-    case M::wood: return R::tr("wood");
-    case M::ferrous: return R::tr("steel");
-    case M::aluminium: return R::tr("aluminium");
-    case M::composite: return R::tr("composite");
-    case M::other: return R::tr("other");
+    case M::paper: return RecordsController::tr("paper and board");
+    case M::plastic: return RecordsController::tr("plastic");
+    case M::glass: return RecordsController::tr("glass");
+    case M::wood: return RecordsController::tr("wood");
+    case M::ferrous: return RecordsController::tr("steel");
+    case M::aluminium: return RecordsController::tr("aluminium");
+    case M::composite: return RecordsController::tr("composite");
+    case M::other: return RecordsController::tr("other");
     }
     return {};
 }
@@ -35,16 +34,15 @@ QString material_word(shop::Material material)
 QString spent_word(records::Spent spent)
 {
     using S = records::Spent;
-    using R = RecordsController;
     switch (spent) {
-    case S::outer: return R::tr("outers");
-    case S::wrap: return R::tr("wraps");
-    case S::filler: return R::tr("filler");
-    case S::tape: return R::tr("tape");
-    case S::label: return R::tr("labels");
-    case S::insert: return R::tr("inserts");
-    case S::other: return R::tr("ribbon and paper");
-    case S::postage: return R::tr("postage");
+    case S::outer: return RecordsController::tr("outers");
+    case S::wrap: return RecordsController::tr("wraps");
+    case S::filler: return RecordsController::tr("filler");
+    case S::tape: return RecordsController::tr("tape");
+    case S::label: return RecordsController::tr("labels");
+    case S::insert: return RecordsController::tr("inserts");
+    case S::other: return RecordsController::tr("ribbon and paper");
+    case S::postage: return RecordsController::tr("postage");
     }
     return {};
 }

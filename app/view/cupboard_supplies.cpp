@@ -21,16 +21,15 @@ namespace {
 QString kind_word(shop::SupplyKind kind)
 {
     using K = shop::SupplyKind;
-    using S = SuppliesController;
     switch (kind) {
-    case K::outer: return S::tr("outer");
-    case K::wrap: return S::tr("wrap");
-    case K::filler: return S::tr("filler");
-    case K::tape: return S::tr("tape");
-    case K::label: return S::tr("label");
-    case K::insert: return S::tr("insert");
-    case K::ribbon: return S::tr("ribbon");
-    case K::paper: return S::tr("paper");
+    case K::outer: return SuppliesController::tr("outer");
+    case K::wrap: return SuppliesController::tr("wrap");
+    case K::filler: return SuppliesController::tr("filler");
+    case K::tape: return SuppliesController::tr("tape");
+    case K::label: return SuppliesController::tr("label");
+    case K::insert: return SuppliesController::tr("insert");
+    case K::ribbon: return SuppliesController::tr("ribbon");
+    case K::paper: return SuppliesController::tr("paper");
     }
     return {};
 }
@@ -38,17 +37,16 @@ QString kind_word(shop::SupplyKind kind)
 QString movement_word(book::MovementKind kind)
 {
     using K = book::MovementKind;
-    using S = SuppliesController;
     switch (kind) {
-    case K::start: return S::tr("on hand at the start");
-    case K::received: return S::tr("received");
-    case K::made: return S::tr("made");
-    case K::used: return S::tr("used in packing");
-    case K::sold: return S::tr("sold");
-    case K::counted: return S::tr("counted");
-    case K::spoilt: return S::tr("spoilt");
-    case K::missing: return S::tr("not there");
-    case K::returned: return S::tr("came back");
+    case K::start: return SuppliesController::tr("on hand at the start");
+    case K::received: return SuppliesController::tr("received");
+    case K::made: return SuppliesController::tr("made");
+    case K::used: return SuppliesController::tr("used in packing");
+    case K::sold: return SuppliesController::tr("sold");
+    case K::counted: return SuppliesController::tr("counted");
+    case K::spoilt: return SuppliesController::tr("spoilt");
+    case K::missing: return SuppliesController::tr("not there");
+    case K::returned: return SuppliesController::tr("came back");
     }
     return {};
 }
@@ -56,21 +54,21 @@ QString movement_word(book::MovementKind kind)
 // "about 12 a week (steady, off by 2.1 a week in weeks it had not seen); order at 31"
 QString forecast_words(const supplies::Outlook& own, shop::Unit unit)
 {
-    using S = SuppliesController;
     const supplies::Forecast& f = *own.forecast;
     const auto rounded = [&](double thousandths) {
         return words::amount({std::llround(thousandths / 100) * 100}, unit);
     };
     QString method;
     switch (f.method) {
-    case supplies::Method::steady: method = S::tr("steady"); break;
-    case supplies::Method::intermittent: method = S::tr("now and then"); break;
-    case supplies::Method::seasonal: method = S::tr("with the season"); break;
+    case supplies::Method::steady: method = SuppliesController::tr("steady"); break;
+    case supplies::Method::intermittent: method = SuppliesController::tr("now and then"); break;
+    case supplies::Method::seasonal: method = SuppliesController::tr("with the season"); break;
     }
-    QString told = S::tr("about %1 next week, %2").arg(rounded(f.ahead.front()), method);
+    QString told = SuppliesController::tr("about %1 next week, %2").arg(rounded(f.ahead.front()), method);
     if (f.error)
-        told += S::tr("; off by %1 a week in %n weeks it had not seen", nullptr, f.judged).arg(rounded(*f.error));
-    return told + S::tr("; order at %1").arg(words::amount(own.reorder_at, unit));
+        told += SuppliesController::tr("; off by %1 a week in %n weeks it had not seen", nullptr, f.judged)
+                    .arg(rounded(*f.error));
+    return told + SuppliesController::tr("; order at %1").arg(words::amount(own.reorder_at, unit));
 }
 
 } // namespace

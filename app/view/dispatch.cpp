@@ -22,19 +22,19 @@ namespace stow::view {
 
 namespace {
 
-using D = DispatchController;
-
 QString lack(const papers::CustomsFault& fault)
 {
-    const QString what = fault.what.empty() ? D::tr("a line") : text(fault.what);
+    const QString what = fault.what.empty() ? DispatchController::tr("a line") : text(fault.what);
     switch (fault.lack) {
-    case papers::CustomsLack::description: return D::tr("a good has no words for customs");
-    case papers::CustomsLack::vague: return D::tr("“%1” is too vague for customs").arg(what);
-    case papers::CustomsLack::tariff_number: return D::tr("%1: no tariff number (HS) of six digits or more").arg(what);
-    case papers::CustomsLack::origin: return D::tr("%1: no country of origin").arg(what);
-    case papers::CustomsLack::value: return D::tr("%1: no value").arg(what);
-    case papers::CustomsLack::two_currencies: return D::tr("values in two currencies");
-    case papers::CustomsLack::heavier_than_parcel: return D::tr("the lines weigh more than the parcel");
+    case papers::CustomsLack::description: return DispatchController::tr("a good has no words for customs");
+    case papers::CustomsLack::vague: return DispatchController::tr("“%1” is too vague for customs").arg(what);
+    case papers::CustomsLack::tariff_number:
+        return DispatchController::tr("%1: no tariff number (HS) of six digits or more").arg(what);
+    case papers::CustomsLack::origin: return DispatchController::tr("%1: no country of origin").arg(what);
+    case papers::CustomsLack::value: return DispatchController::tr("%1: no value").arg(what);
+    case papers::CustomsLack::two_currencies: return DispatchController::tr("values in two currencies");
+    case papers::CustomsLack::heavier_than_parcel:
+        return DispatchController::tr("the lines weigh more than the parcel");
     }
     return {};
 }

@@ -24,7 +24,6 @@ namespace stow::view {
 
 namespace {
 
-using R = RatesController;
 using intake::TypedFault;
 using intake::TypedPart;
 
@@ -39,13 +38,17 @@ struct Chapter {
 std::vector<Chapter> chapters()
 {
     return {
-        {"service", R::tr("Services"), R::tr("tracked / days 2 to 4 / cut-off 16:30 / not sent flammable")},
-        {"zone", R::tr("Zones"), R::tr("DK / DE 20 to 29 / SE 62 / * for all others")},
-        {"format", R::tr("Formats"), R::tr("length to 353 / width to 250 / height to 25")},
-        {"beyond", R::tr("For each kilogram past the last step"), R::tr("service parcel / zone home / grams 31500")},
-        {"volume", R::tr("By volume"), R::tr("service parcel / zone home / grams 20000 / litres 20")},
-        {"surcharge", R::tr("Surcharges"), R::tr("longer than 450 / rolls / service packet")},
-        {"holiday", R::tr("Holidays"), R::tr("from 2026-12-24 / until 2026-12-26")}};
+        {"service", RatesController::tr("Services"),
+         RatesController::tr("tracked / days 2 to 4 / cut-off 16:30 / not sent flammable")},
+        {"zone", RatesController::tr("Zones"), RatesController::tr("DK / DE 20 to 29 / SE 62 / * for all others")},
+        {"format", RatesController::tr("Formats"), RatesController::tr("length to 353 / width to 250 / height to 25")},
+        {"beyond", RatesController::tr("For each kilogram past the last step"),
+         RatesController::tr("service parcel / zone home / grams 31500")},
+        {"volume", RatesController::tr("By volume"),
+         RatesController::tr("service parcel / zone home / grams 20000 / litres 20")},
+        {"surcharge", RatesController::tr("Surcharges"),
+         RatesController::tr("longer than 450 / rolls / service packet")},
+        {"holiday", RatesController::tr("Holidays"), RatesController::tr("from 2026-12-24 / until 2026-12-26")}};
 }
 
 // What she sends to: for zones that forget a country.
@@ -80,8 +83,9 @@ intake::TypedSheet without_blanks(intake::TypedSheet sheet)
 
 QString sheet_name(const postage::RateSheet& sheet)
 {
-    return sheet.valid_from ? R::tr("%1, from %2").arg(text(sheet.carrier), words::date(*sheet.valid_from))
-                            : text(sheet.carrier);
+    return sheet.valid_from
+               ? RatesController::tr("%1, from %2").arg(text(sheet.carrier), words::date(*sheet.valid_from))
+               : text(sheet.carrier);
 }
 
 } // namespace

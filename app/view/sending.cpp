@@ -13,7 +13,6 @@ namespace stow::view {
 
 namespace {
 
-using S = SendingController;
 using shop::Dispatch;
 
 QStringList lines_of(const QString& words)
@@ -93,7 +92,7 @@ tl::expected<shop::OutFile, QString> file_of_lines(const QString& words)
         const QString what = line.section(QStringLiteral(" = "), 1).trimmed();
         if (heading == between || heading == decimal) {
             const auto mark = mark_of(what, heading == between ? QStringLiteral(",;|\t") : QStringLiteral(".,"));
-            if (!mark) return tl::unexpected(S::tr("“%1”: that mark cannot stand there").arg(line));
+            if (!mark) return tl::unexpected(SendingController::tr("“%1”: that mark cannot stand there").arg(line));
             (heading == between ? file.delimiter : file.decimal_mark) = *mark;
             continue;
         }
@@ -103,7 +102,8 @@ tl::expected<shop::OutFile, QString> file_of_lines(const QString& words)
         if (std::find(fields.begin(), fields.end(), column.field) == fields.end()) {
             QStringList known;
             for (const std::string& field : fields) known += text(field);
-            return tl::unexpected(S::tr("“%1”: behind the = one of %2").arg(line, known.join(QStringLiteral(", "))));
+            return tl::unexpected(
+                SendingController::tr("“%1”: behind the = one of %2").arg(line, known.join(QStringLiteral(", "))));
         }
         file.columns.push_back(std::move(column));
     }

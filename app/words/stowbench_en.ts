@@ -2,16 +2,6 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
-    <name></name>
-    <message numerus="yes">
-        <source>; off by %1 a week in %n weeks it had not seen</source>
-        <translation>
-            <numerusform>; off by %1 a week in %n week it had not seen</numerusform>
-            <numerusform>; off by %1 a week in %n weeks it had not seen</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>QObject</name>
     <message numerus="yes">
         <source>List %1 for %2: %n parcels</source>
@@ -428,6 +418,13 @@
         <translation>
             <numerusform>%n supply to count</numerusform>
             <numerusform>%n supplies to count</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>; off by %1 a week in %n weeks it had not seen</source>
+        <translation>
+            <numerusform>; off by %1 a week in %n week it had not seen</numerusform>
+            <numerusform>; off by %1 a week in %n weeks it had not seen</numerusform>
         </translation>
     </message>
 </context>

@@ -1,6 +1,7 @@
 #include "app/words/translations.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 #include <QTranslator>
 
 // The resources of a static library are linked in only when somebody asks for them.
@@ -11,13 +12,28 @@ static void initialise_resources()
 
 namespace stow::words {
 
-void install_translations(QCoreApplication& application)
+QStringList languages()
+{
+    return {QStringLiteral("en"), QStringLiteral("de")};
+}
+
+QString language_of_system()
+{
+    const QString spoken = QLocale::system().name().left(2);
+    return languages().contains(spoken) ? spoken : languages().front();
+}
+
+void install_translations(QCoreApplication& application, const QString& language)
 {
     initialise_resources();
+    const QString name = QStringLiteral("words");
+    delete application.findChild<QTranslator*>(name, Qt::FindDirectChildrenOnly);
     auto* translator = new QTranslator(&application);
-    if (translator->load(QStringLiteral(":/stow/words/stowbench_en.qm"))) {
+    translator->setObjectName(name);
+    if (translator->load(QStringLiteral(":/stow/words/stowbench_%1.qm").arg(language))) {
         QCoreApplication::installTranslator(translator);
     }
+    if (language != language_of_system()) QLocale::setDefault(QLocale(language));
 }
 
 } // namespace stow::words

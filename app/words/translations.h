@@ -1,11 +1,17 @@
-// The program's texts in the language of the person at the bench.
+// The languages of the program itself; papers for buyers speak the buyer's.
 #pragma once
+
+#include <QString>
+#include <QStringList>
 
 class QCoreApplication;
 
 namespace stow::words {
 
-// Before any text is asked for. English carries its plural forms; other languages follow.
-void install_translations(QCoreApplication& application);
+QStringList languages(); // "en", "de"
+// What the system speaks where that is one of them, else English.
+QString language_of_system();
+// In place of one installed before. Another language than the system's brings its numbers and dates along.
+void install_translations(QCoreApplication& application, const QString& language = language_of_system());
 
 } // namespace stow::words

@@ -90,11 +90,12 @@ int main(int argc, char** argv)
                      {QStringLiteral("out"), {}, QStringLiteral("folder")},
                      {QStringLiteral("size"), {}, QStringLiteral("WxH"), QStringLiteral("1280x800")},
                      {QStringLiteral("dark"), {}},
+                     {QStringLiteral("language"), {}, QStringLiteral("en or de"), QStringLiteral("en")},
                      {QStringLiteral("day"), {}, QStringLiteral("date"), QStringLiteral("2026-11-25")},
                      {QStringLiteral("clock"), {}, QStringLiteral("time"), QStringLiteral("15:48")}});
     line.process(application);
     qInstallMessageHandler(listen);
-    words::install_translations(application);
+    words::install_translations(application, line.value(QStringLiteral("language")));
     if (!painting::load_fonts()) return 2;
 
     const QTemporaryDir folder;
