@@ -40,7 +40,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         bytes = fuzz::text(data + 1, size - 1);
     } else {
         for (std::size_t i = 0; i + 4 <= size; i += 4) {
-            const std::size_t at = data[i] | data[i + 1] << 8U | data[i + 2] << 16U;
+            const std::size_t at = data[i] + 256U * data[i + 1] + 65536U * data[i + 2];
             bytes[at % bytes.size()] = static_cast<char>(data[i + 3]);
         }
     }

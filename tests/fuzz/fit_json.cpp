@@ -1,5 +1,6 @@
 // Packing questions: refused with the member named, or answered within a little work.
 #include "core/intake/fit_json.h"
+#include "core/fitting/fit.h"
 #include "input.h"
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size)
