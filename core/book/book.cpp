@@ -58,6 +58,20 @@ Beginning beginning_of(const fs::path& path)
     return file.gcount() == 16 && std::memcmp(first, "SQLite format 3", 16) == 0 ? Beginning::sqlite : Beginning::other;
 }
 
+// The book as it is before it is brought up to date, checked. A reason where that cannot be had.
+std::optional<std::string> keep_older(SQLite::Database& db, const fs::path& to)
+{
+    std::error_code failed;
+    fs::remove(to, failed); // of an attempt before this one
+    if (auto reason = make_private(to)) return reason;
+    db.backup(to.c_str(), SQLite::Database::Save);
+    SQLite::Database copy(to.string(), SQLite::OPEN_READWRITE);
+    copy.exec("PRAGMA journal_mode = DELETE"); // one file, no log beside it
+    std::string sound = copy.execAndGet("PRAGMA quick_check(1)").getString();
+    if (sound != "ok") return sound;
+    return std::nullopt;
+}
+
 void set_up(SQLite::Database& db)
 {
     db.exec("PRAGMA foreign_keys = ON");
@@ -113,7 +127,9 @@ tl::expected<Book, OpenProblem> Book::open(const fs::path& path, Clock clock)
             db->execAndGet(small ? "PRAGMA quick_check(1)" : "PRAGMA quick_check(house)").getString();
         if (sound != "ok") return problem(OpenFault::damaged, sound);
         if (!fresh && version < book_version) {
-            db->backup((path.string() + ".version-" + std::to_string(version)).c_str(), SQLite::Database::Save);
+            if (const auto reason = keep_older(*db, path.string() + ".version-" + std::to_string(version))) {
+                return problem(OpenFault::update_failed, *reason);
+            }
         }
         set_up(*db);
         { // May we write, and now? Given back at once.

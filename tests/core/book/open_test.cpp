@@ -123,6 +123,31 @@ TEST(OpenBook, SaysWhenItIsDamaged)
     EXPECT_EQ(fault_of(path), OpenFault::damaged) << "scribbled over";
 }
 
+// Either it opens, and then verifying ends, or there is a reason; never anything else.
+TEST(OpenBook, MeetsAnyFlippedByteWithAReason)
+{
+    const Folder folder;
+    const auto path = folder / "shop.book";
+    Book::open(path).value();
+    const std::string sound = read_file(path);
+    int refused = 0;
+    for (std::size_t at = 0; at < sound.size(); at += 997) { // a prime: every place in a page comes up
+        std::string flipped = sound;
+        flipped[at] = static_cast<char>(~flipped[at]);
+        for (const char* log : {"shop.book-wal", "shop.book-shm"}) std::filesystem::remove(folder / log);
+        write_file(path, flipped);
+        try {
+            const auto book = Book::open(path);
+            if (!book) ++refused;
+            if (book) verify(*book);
+        } catch (const BookFailure& failure) {
+            EXPECT_NE(failure.what(), std::string());
+            ++refused;
+        }
+    }
+    EXPECT_GT(refused, 0);
+}
+
 TEST(OpenBook, SaysWhenAnotherProgramIsWriting)
 {
     const Folder folder;
@@ -155,6 +180,25 @@ TEST(Migrations, AFailingOneLeavesTheBookAsItWas)
     EXPECT_TRUE(migrate(db, more));
     EXPECT_TRUE(migrate(db, more)) << "again";
     EXPECT_EQ(db.execAndGet("PRAGMA user_version").getInt(), book_version + 1);
+}
+
+TEST(Migrations, TheOlderBookIsKeptForItsOwnerOnly)
+{
+    const Folder folder;
+    const auto path = folder / "shop.book";
+    {
+        SQLite::Database older(path.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+        older.exec("PRAGMA application_id = " + std::to_string(book_mark));
+        ASSERT_TRUE(migrate(older, {migrations().front()}));
+    }
+    ASSERT_TRUE(Book::open(path));
+    const auto kept = folder / "shop.book.version-1";
+    struct stat about {};
+    ASSERT_EQ(::stat(kept.c_str(), &about), 0);
+    EXPECT_EQ(about.st_mode & 0777U, 0600U);
+    SQLite::Database copy(kept.string(), SQLite::OPEN_READONLY);
+    EXPECT_EQ(copy.execAndGet("PRAGMA user_version").getInt(), 1);
+    EXPECT_EQ(copy.execAndGet("PRAGMA integrity_check").getString(), "ok");
 }
 
 // Every column of a tracked table must be in its images, or undoing would lose it.
