@@ -2,6 +2,7 @@
 
 #include <SQLiteCpp/Backup.h>
 #include <SQLiteCpp/SQLiteCpp.h>
+#include <fmt/format.h>
 #include <sqlite3.h>
 #include <sys/stat.h>
 
@@ -101,9 +102,16 @@ tl::expected<void, BackupProblem> restore(const fs::path& from, const fs::path& 
         fs::copy_file(beside(from, "-wal"), beside(part, "-wal"), fs::copy_options::overwrite_existing, failed);
         if (failed) return problem(Fault::cannot_write, failed.message());
     }
-    if (auto opened = Book::open(part); !opened) {
+    fs::permissions(part, fs::perms::owner_read | fs::perms::owner_write, failed); // wherever `from` lay
+    if (failed) return problem(Fault::cannot_write, failed.message());
+    std::optional<OpenProblem> refused;
+    if (const auto opened = Book::open(part); !opened) refused = opened.error();
+    for (int version = 1; version < book_version; ++version) { // kept on the way; `from` is that book still
+        fs::remove(beside(part, fmt::format(".version-{}", version).c_str()), failed);
+    }
+    if (refused) {
         remove_with_logs(part);
-        return problem(Fault::source_refused, opened.error().detail, opened.error());
+        return problem(Fault::source_refused, refused->detail, refused);
     }
     try {
         if (const auto fault = unsound(part)) {
@@ -113,6 +121,7 @@ tl::expected<void, BackupProblem> restore(const fs::path& from, const fs::path& 
         if (fs::exists(to)) fs::rename(to, beside(to, ".before-restore"));
         remove_with_logs(to);
         fs::rename(part, to);
+        remove_with_logs(part); // empty ones, of the check
         return {};
     } catch (const SQLite::Exception& failure) {
         remove_with_logs(part);

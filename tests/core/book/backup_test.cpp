@@ -1,6 +1,7 @@
 // Copies of the book, and what is remembered of solved questions.
 #include "core/book/backup.h"
 #include "core/book/rate_sheets.h"
+#include "core/book/schema.h"
 #include "core/book/settings.h"
 #include "core/book/solved.h"
 #include "core/book/verify.h"
@@ -58,6 +59,24 @@ TEST(Restore, PutsACopyInPlaceAndKeepsTheOldBook)
     EXPECT_EQ(cupboard(restored).pieces.at({"INK-SEA"}), 20);
     const Book old = open_or_throw(shop.folder / "other.book.before-restore", system_time);
     EXPECT_EQ(cupboard(old).goods.count({"OLD"}), 1u);
+}
+
+TEST(Restore, OfAnOlderBookLeavesOneFileForItsOwnerOnly)
+{
+    const Folder folder;
+    const auto copy = folder / "copy.book", place = folder / "place" / "shop.book";
+    std::filesystem::create_directory(folder / "place");
+    {
+        SQLite::Database older(copy.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+        older.exec("PRAGMA application_id = " + std::to_string(book_mark));
+        ASSERT_TRUE(migrate(older, {migrations().front()}));
+    }
+    std::filesystem::permissions(copy, std::filesystem::perms(0644));
+    ASSERT_TRUE(restore(copy, place));
+    EXPECT_EQ(std::filesystem::status(place).permissions(), std::filesystem::perms(0600));
+    int files = 0;
+    for ([[maybe_unused]] const auto& file : std::filesystem::directory_iterator(folder / "place")) ++files;
+    EXPECT_EQ(files, 1);
 }
 
 TEST(Restore, RefusesACopyThatIsNotSoundAndChangesNothing)
