@@ -47,12 +47,22 @@ const planning::PackedItem* item_of(const planning::ParcelPlan& plan, const pape
     return found != plan.items.end() ? &*found : nullptr;
 }
 
+// Our own papers have no name of hers.
+QString name_of(const planning::PackedItem* item, const std::string& name)
+{
+    using Kind = planning::PackedItem::Kind;
+    if (item != nullptr && item->kind == Kind::slip) return Say::tr("packing slip");
+    if (item != nullptr && item->kind == Kind::gift_note) return Say::tr("gift note");
+    return text(name);
+}
+
 ParcelStep put_in(const planning::ParcelPlan& plan, const papers::BenchCard& card, const papers::BenchCard::Step& from)
 {
     ParcelStep step;
     step.kind = ParcelStep::Kind::put_in;
     const int count = from.count;
-    const QString name = text(from.name);
+    const planning::PackedItem* item = from.numbers.empty() ? nullptr : item_of(plan, card, from.numbers.front());
+    const QString name = name_of(item, from.name);
     QStringList numbers;
     for (const int number : from.numbers) numbers += QString::number(number);
     step.mark = numbers.isEmpty()     ? QString()
@@ -62,7 +72,6 @@ ParcelStep put_in(const planning::ParcelPlan& plan, const papers::BenchCard& car
     step.now = count == 1 ? Say::tr("Put in: %1").arg(name) : Say::tr("Put in %1: %2").arg(count).arg(name);
     QStringList content;
     for (const std::string& inside : from.content) content += text(inside);
-    const planning::PackedItem* item = from.numbers.empty() ? nullptr : item_of(plan, card, from.numbers.front());
     step.more =
         joined({text(from.wrapping), item != nullptr && item->fragile ? Say::tr("fragile") : QString(),
                 from.rolled ? Say::tr("rolled") : QString(), from.folded ? Say::tr("folded") : QString(),

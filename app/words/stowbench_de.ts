@@ -521,6 +521,14 @@
             <source>liquid: caps tight, upright</source>
             <translation>flüssig: Verschluss fest, aufrecht</translation>
         </message>
+        <message>
+            <source>packing slip</source>
+            <translation>Lieferschein</translation>
+        </message>
+        <message>
+            <source>gift note</source>
+            <translation>Geschenkgruß</translation>
+        </message>
     </context>
     <context>
         <name>ColumnMatch</name>
