@@ -47,12 +47,13 @@ const planning::PackedItem* item_of(const planning::ParcelPlan& plan, const pape
     return found != plan.items.end() ? &*found : nullptr;
 }
 
-// Our own papers have no name of hers.
-QString name_of(const planning::PackedItem* item, const std::string& name)
+// Our own papers have no name of hers. What lies beneath the cushion has no number, so it is known by its name.
+QString name_of(const planning::ParcelPlan& plan, const std::string& name)
 {
     using Kind = planning::PackedItem::Kind;
-    if (item != nullptr && item->kind == Kind::slip) return Say::tr("packing slip");
-    if (item != nullptr && item->kind == Kind::gift_note) return Say::tr("gift note");
+    const auto item = std::find_if(plan.items.begin(), plan.items.end(), [&](const auto& i) { return i.name == name; });
+    if (item != plan.items.end() && item->kind == Kind::slip) return Say::tr("packing slip");
+    if (item != plan.items.end() && item->kind == Kind::gift_note) return Say::tr("gift note");
     return text(name);
 }
 
@@ -62,7 +63,7 @@ ParcelStep put_in(const planning::ParcelPlan& plan, const papers::BenchCard& car
     step.kind = ParcelStep::Kind::put_in;
     const int count = from.count;
     const planning::PackedItem* item = from.numbers.empty() ? nullptr : item_of(plan, card, from.numbers.front());
-    const QString name = name_of(item, from.name);
+    const QString name = name_of(plan, from.name);
     QStringList numbers;
     for (const int number : from.numbers) numbers += QString::number(number);
     step.mark = numbers.isEmpty()     ? QString()
