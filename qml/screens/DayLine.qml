@@ -45,9 +45,11 @@ Rectangle {
                 required property int index
 
                 readonly property bool current: bar.place === place
+                readonly property int pad: bar.narrow ? 8 : 12
+                readonly property int lead: index === 0 ? 0 : bar.narrow ? 14 : 20 // for the mark between
 
                 Layout.fillHeight: true
-                implicitWidth: Math.max(words.implicitWidth, count.implicitWidth + 36) + (index > 0 ? 20 : 0) + 24
+                implicitWidth: Math.max(words.implicitWidth, count.implicitWidth + 36) + lead + 2 * pad
                 activeFocusOnTab: true
                 Accessible.role: Accessible.PageTab
                 Accessible.name: qsTr("%1, %2 waiting").arg(name).arg(waiting)
@@ -68,12 +70,12 @@ Rectangle {
                 }
                 Item {
                     id: face
-                    x: step.index > 0 ? 20 : 0
+                    x: step.lead
                     width: step.width - x
                     height: parent.height
                     Label {
                         id: words
-                        x: 12
+                        x: step.pad
                         y: 15
                         text: step.name
                         font.bold: step.current
@@ -82,7 +84,7 @@ Rectangle {
                     }
                     Label {
                         id: count
-                        x: 12
+                        x: step.pad
                         y: 37
                         text: step.waiting
                         font.pixelSize: Theme.strong
@@ -96,8 +98,8 @@ Rectangle {
                         text: step.key
                     }
                     Rectangle {
-                        x: 12
-                        width: parent.width - 24
+                        x: step.pad
+                        width: parent.width - 2 * step.pad
                         height: 4
                         anchors.bottom: parent.bottom
                         color: Theme.accent
