@@ -52,13 +52,15 @@ void PrintQueue::mend()
     if (any(Job::State::stopped)) {
         for (std::size_t j = 0; j < jobs_.size(); ++j) {
             if (jobs_[j].state != Job::State::stopped) continue;
-            run(programs_.cancel, {jobs_[j].id}, [this, j](bool well, const QString&, const QString& err) {
+            jobs_[j].state = Job::State::sending; // neither looked at nor called back again until it is answered
+            run(programs_.cancel, {jobs_[j].id}, [this, j](bool well, const QString&, const QString&) {
                 if (well)
                     set(j, Job::State::refused, tr("called back"));
                 else
-                    set(j, Job::State::stopped, first_line(err));
+                    set(j, Job::State::queued); // the next look tells where it is
             });
         }
+        emit changed();
         return;
     }
     for (std::size_t j = 0; j < jobs_.size(); ++j) {
@@ -132,7 +134,8 @@ void PrintQueue::send(std::size_t job)
             timer_.start();
         } else {
             const QString why = first_line(err);
-            set(job, Job::State::refused, why.isEmpty() ? tr("no answer from the print system") : why);
+            set(job, Job::State::refused,
+                why.isEmpty() ? tr("no answer: see what the printer has before sending again") : why);
         }
     });
 }
@@ -142,15 +145,20 @@ void PrintQueue::look()
 {
     if (looking_) return;
     looking_ = true;
+    // A job sent while this look is under way is not in its list yet.
+    std::vector<std::size_t> waiting;
+    for (std::size_t j = 0; j < jobs_.size(); ++j) {
+        if (jobs_[j].state == Job::State::queued || jobs_[j].state == Job::State::stopped) waiting.push_back(j);
+    }
     run(programs_.lpstat, {QStringLiteral("-W"), QStringLiteral("not-completed"), QStringLiteral("-o")},
-        [this](bool well, const QString& out, const QString&) {
+        [this, waiting](bool well, const QString& out, const QString&) {
             looking_ = false;
             if (!well) return; // another look will tell
             QStringList there, printers;
             for (const QString& line : out.split(QLatin1Char('\n'), Qt::SkipEmptyParts)) {
                 there += line.section(QLatin1Char(' '), 0, 0);
             }
-            for (std::size_t j = 0; j < jobs_.size(); ++j) {
+            for (const std::size_t j : waiting) {
                 const Job& job = jobs_[j];
                 if (job.state != Job::State::queued && job.state != Job::State::stopped) continue;
                 if (!there.contains(job.id))

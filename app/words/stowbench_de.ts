@@ -2178,8 +2178,8 @@
             <translation>das Programm %1 lässt sich nicht starten</translation>
         </message>
         <message>
-            <source>no answer from the print system</source>
-            <translation>keine Antwort vom Drucksystem</translation>
+            <source>no answer: see what the printer has before sending again</source>
+            <translation>keine Antwort: vor dem erneuten Senden am Drucker nachsehen</translation>
         </message>
     </context>
     <context>
