@@ -24,6 +24,10 @@ void keep_copy(view::Work& work, view::Desk& desk, const Day& day)
     if (work.running()) return;
     work.start([&desk, path = day.book().path(), today = day.today()](Run&) -> view::Work::Finish {
         QString wrong;
+        const auto copies = book::daily_copies(path);
+        const bool there =
+            std::any_of(copies.begin(), copies.end(), [&](const auto& copy) { return copy.day == today; });
+        if (there) return [] {};
         if (const auto book = book::Book::open(path); !book)
             wrong = words::problem(book.error());
         else if (const auto made = book::copy_of_today(*book, today); !made)

@@ -38,7 +38,7 @@ int look(Context& context, const std::string& file)
         say(context.err, words::problem(copy.error()));
         return refused;
     }
-    const auto told = [](const book::CopyHolds& holds) {
+    const auto told = [](const book::BookHolds& holds) {
         return QObject::tr("%1 steps, %2 orders, %3 parcels; the last step: %4")
             .arg(holds.steps)
             .arg(holds.orders)
@@ -48,9 +48,10 @@ int look(Context& context, const std::string& file)
                      : QObject::tr("none"));
     };
     say(context.out, QObject::tr("The copy holds %1").arg(told(*copy)));
-    if (const auto now = book::look_into(context.book)) {
-        say(context.out, QObject::tr("Your book holds %1").arg(told(*now)));
-    }
+    if (!std::filesystem::exists(context.book)) return done;
+    const auto day = open_day(context); // perhaps in use: its last steps may lie in its log
+    if (!day) return book_unusable;
+    say(context.out, QObject::tr("Your book holds %1").arg(told(book::holds(day->book()))));
     return done;
 }
 

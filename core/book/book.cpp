@@ -1,5 +1,6 @@
 #include "core/book/book.h"
 
+#include "core/book/copying.h"
 #include "core/book/schema.h"
 #include "core/book/sql.h"
 
@@ -32,18 +33,6 @@ OpenFault fault_of(const SQLite::Exception& failure)
     }
 }
 
-// Makes an empty file only its owner may read, before SQLite can make one that others may.
-std::optional<std::string> make_private(const fs::path& path)
-{
-    std::error_code failed;
-    if (path.has_parent_path()) fs::create_directories(path.parent_path(), failed);
-    if (failed) return failed.message();
-    const int file = ::open(path.c_str(), O_CREAT | O_EXCL | O_RDWR | O_CLOEXEC, S_IRUSR | S_IWUSR);
-    if (file < 0) return std::string(std::strerror(errno));
-    ::close(file);
-    return std::nullopt;
-}
-
 enum class Beginning { empty, sqlite, other, unreadable };
 
 Beginning beginning_of(const fs::path& path)
@@ -56,20 +45,6 @@ Beginning beginning_of(const fs::path& path)
     file.read(first, sizeof first);
     if (file.gcount() == 0) return Beginning::empty;
     return file.gcount() == 16 && std::memcmp(first, "SQLite format 3", 16) == 0 ? Beginning::sqlite : Beginning::other;
-}
-
-// The book as it is before it is brought up to date, checked. A reason where that cannot be had.
-std::optional<std::string> keep_older(SQLite::Database& db, const fs::path& to)
-{
-    std::error_code failed;
-    fs::remove(to, failed); // of an attempt before this one
-    if (auto reason = make_private(to)) return reason;
-    db.backup(to.c_str(), SQLite::Database::Save);
-    SQLite::Database copy(to.string(), SQLite::OPEN_READWRITE);
-    copy.exec("PRAGMA journal_mode = DELETE"); // one file, no log beside it
-    std::string sound = copy.execAndGet("PRAGMA quick_check(1)").getString();
-    if (sound != "ok") return sound;
-    return std::nullopt;
 }
 
 void set_up(SQLite::Database& db)
@@ -102,6 +77,8 @@ tl::expected<Book, OpenProblem> Book::open(const fs::path& path, Clock clock)
     };
     std::error_code failed;
     if (!fs::exists(path, failed)) {
+        if (path.has_parent_path()) fs::create_directories(path.parent_path(), failed);
+        if (failed) return problem(OpenFault::unreadable, failed.message());
         if (const auto reason = make_private(path)) return problem(OpenFault::unreadable, *reason);
     }
     const Beginning beginning = beginning_of(path);
@@ -127,9 +104,10 @@ tl::expected<Book, OpenProblem> Book::open(const fs::path& path, Clock clock)
             db->execAndGet(small ? "PRAGMA quick_check(1)" : "PRAGMA quick_check(house)").getString();
         if (sound != "ok") return problem(OpenFault::damaged, sound);
         if (!fresh && version < book_version) {
-            if (const auto reason = keep_older(*db, path.string() + ".version-" + std::to_string(version))) {
-                return problem(OpenFault::update_failed, *reason);
-            }
+            const fs::path older = path.string() + ".version-" + std::to_string(version);
+            auto reason = copy_online(*db, older);
+            if (!reason) reason = unsound(older);
+            if (reason) return problem(OpenFault::update_failed, *reason);
         }
         set_up(*db);
         { // May we write, and now? Given back at once.

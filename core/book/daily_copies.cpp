@@ -1,5 +1,6 @@
 #include "core/book/daily_copies.h"
 
+#include "core/book/copying.h"
 #include "core/book/sql.h"
 
 #include <algorithm>
@@ -19,36 +20,11 @@ fs::path folder_of(const fs::path& book)
     return book.parent_path() / (book.stem().string() + " copies");
 }
 
-Date monday_of(Date day)
-{
-    return day - std::chrono::days(static_cast<int>(std::chrono::weekday(day).iso_encoding()) - 1);
-}
-
 std::chrono::year_month month_of(Date day)
 {
     const std::chrono::year_month_day parts(day);
     return parts.year() / parts.month();
 }
-
-// A copy of `copy` to look into, so that the copy itself stays untouched; removed at the end.
-class Aside {
-public:
-    explicit Aside(const fs::path& copy) : file_(copy.string() + ".looked-into")
-    {
-        fs::copy_file(copy, file_, fs::copy_options::overwrite_existing);
-    }
-    ~Aside()
-    {
-        std::error_code ignored;
-        for (const char* more : {"", "-wal", "-shm"}) fs::remove(file_.string() + more, ignored);
-    }
-    Aside(const Aside&) = delete;
-    Aside& operator=(const Aside&) = delete;
-    const fs::path& file() const { return file_; }
-
-private:
-    fs::path file_;
-};
 
 } // namespace
 
@@ -105,30 +81,33 @@ tl::expected<std::optional<DailyCopy>, BackupProblem> copy_of_today(const Book& 
     return made;
 }
 
-tl::expected<CopyHolds, OpenProblem> look_into(const fs::path& copy)
+BookHolds holds(const Book& book)
+{
+    BookHolds holds;
+    Query counts(book, "SELECT (SELECT count(*) FROM step), (SELECT count(*) FROM orders), "
+                       "(SELECT count(*) FROM parcel)");
+    counts.next();
+    holds.steps = counts.integer(0);
+    holds.orders = counts.integer(1);
+    holds.parcels = counts.integer(2);
+    const auto newest = steps(book, 1);
+    if (!newest.empty()) holds.last = newest.front();
+    return holds;
+}
+
+tl::expected<BookHolds, OpenProblem> look_into(const fs::path& copy)
 {
     std::error_code failed;
     if (!fs::is_regular_file(copy, failed)) {
         return tl::unexpected(OpenProblem{OpenFault::unreadable, copy.string(), "no such file", 0});
     }
     try {
-        const Aside aside(copy);
+        const Aside aside(copy, copy.string() + ".looked-into");
         const auto opened = Book::open(aside.file());
-        if (!opened) {
-            OpenProblem problem = opened.error();
-            problem.path = copy.string();
-            return tl::unexpected(std::move(problem));
-        }
-        CopyHolds holds;
-        Query counts(*opened, "SELECT (SELECT count(*) FROM step), (SELECT count(*) FROM orders), "
-                              "(SELECT count(*) FROM parcel)");
-        counts.next();
-        holds.steps = counts.integer(0);
-        holds.orders = counts.integer(1);
-        holds.parcels = counts.integer(2);
-        const auto newest = steps(*opened, 1);
-        if (!newest.empty()) holds.last = newest.front();
-        return holds;
+        if (opened) return holds(*opened);
+        OpenProblem problem = opened.error();
+        problem.path = copy.string();
+        return tl::unexpected(std::move(problem));
     } catch (const fs::filesystem_error& failure) {
         return tl::unexpected(OpenProblem{OpenFault::unreadable, copy.string(), failure.what(), 0});
     }

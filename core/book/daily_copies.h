@@ -25,11 +25,12 @@ std::vector<DailyCopy> daily_copies(const std::filesystem::path& book);
 // removed when the copy fails. Nothing: there is one already. Readable by its owner only.
 tl::expected<std::optional<DailyCopy>, BackupProblem> copy_of_today(const Book& book, Date today);
 
-// What a copy holds, before it is restored.
-struct CopyHolds {
+// What a book holds, and a copy of one before it is restored: a file nobody has open, which stays as it is.
+struct BookHolds {
     std::int64_t steps = 0, orders = 0, parcels = 0;
     std::optional<Step> last{};
 };
-tl::expected<CopyHolds, OpenProblem> look_into(const std::filesystem::path& copy);
+BookHolds holds(const Book& book);
+tl::expected<BookHolds, OpenProblem> look_into(const std::filesystem::path& copy);
 
 } // namespace stow::book

@@ -38,6 +38,11 @@ std::string to_text(TimeOfDay time)
     return fmt::format("{:02}:{:02}", time.count() / 60, time.count() % 60);
 }
 
+Date monday_of(Date day)
+{
+    return day - std::chrono::days(static_cast<int>(std::chrono::weekday(day).iso_encoding()) - 1);
+}
+
 std::optional<Date> parse_date(std::string_view iso)
 {
     if (iso.size() != 10 || iso[4] != '-' || iso[7] != '-') return std::nullopt;

@@ -39,12 +39,6 @@ void add_goods(std::map<std::pair<std::string, shop::Material>, MaterialLine>& l
     line.of_goods += good->own_packaging.weight * count;
 }
 
-Date monday(Date day)
-{
-    const auto weekday = static_cast<int>(std::chrono::weekday(day).iso_encoding());
-    return day - std::chrono::days(weekday - 1);
-}
-
 } // namespace
 
 std::string_view name_of(Spent spent)
@@ -101,7 +95,7 @@ std::vector<Sum> sums(const std::vector<ParcelAccount>& accounts, Grouped by, Cu
 {
     std::map<std::string, Sum> groups;
     for (const ParcelAccount& a : accounts) {
-        const std::string key = by == Grouped::week   ? to_text(monday(a.packed_on))
+        const std::string key = by == Grouped::week   ? to_text(monday_of(a.packed_on))
                                 : by == Grouped::shop ? a.shop
                                                       : a.country;
         auto [at, fresh] = groups.try_emplace(key);

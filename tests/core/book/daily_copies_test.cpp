@@ -72,6 +72,20 @@ TEST(DailyCopies, OneADayEachCheckedAndPrivate)
     EXPECT_TRUE(verify(opened).empty());
 }
 
+TEST(DailyCopies, AnOpenBookIsSeenWithItsLastStep)
+{
+    SmallShop shop;
+    const auto before = holds(shop.book);
+    take_in_goods(shop.book, {SmallShop::good("WAX-RED", 4)}, "later.csv"); // lies in the log, not in the file yet
+    const auto after = holds(shop.book);
+    EXPECT_EQ(after.steps, before.steps + 1);
+    EXPECT_EQ(after.last->kind, StepKind::take_in_goods);
+    const auto copied = look_into(shop.book.path()); // with its log
+    ASSERT_TRUE(copied);
+    EXPECT_EQ(copied->steps, after.steps);
+    EXPECT_TRUE(verify(shop.book).empty());
+}
+
 TEST(DailyCopies, AFailedCopyRemovesNothing)
 {
     SmallShop shop;
