@@ -27,9 +27,8 @@ struct Look {
 
 bool is_candidate(const shop::Supply& supply, const Task& task)
 {
-    if (supply.kind != shop::SupplyKind::outer || !supply.form) return false;
-    if (task.by_hand) return supply.code == *task.by_hand;
-    return supply.form->kind != OuterKind::gift_box;
+    if (!task.by_hand) return is_offered(supply);
+    return supply.kind == shop::SupplyKind::outer && supply.form && supply.code == *task.by_hand;
 }
 
 bool is_usable(const ParcelPlan& plan)
@@ -256,6 +255,11 @@ private:
 };
 
 } // namespace
+
+bool is_offered(const shop::Supply& supply)
+{
+    return supply.kind == shop::SupplyKind::outer && supply.form && supply.form->kind != OuterKind::gift_box;
+}
 
 Packed pack(const Bench& bench, const Task& task, const Contents& contents, const Stock& stock, bool every_way)
 {

@@ -42,9 +42,11 @@ struct Packed {
     std::vector<PackedWay> ways;            // where every way was asked for: the best first
 };
 
-// Gift boxes are candidates only by hand: nobody posts one by default. An outer that gives less cushion at its walls
-// than the goods need is passed over. Effort as `wish.prove` says. `every_way`: outers that cannot be the best are
-// tried too, for sharing out.
+// Gift boxes are candidates only by hand: nobody posts one by default.
+bool is_offered(const shop::Supply& supply);
+
+// An outer that gives less cushion at its walls than the goods need is passed over. Effort as `wish.prove` says.
+// `every_way`: outers that cannot be the best are tried too, for sharing out.
 Packed pack(const Bench& bench, const Task& task, const Contents& contents, const Stock& stock, bool every_way = false);
 
 // The task of packing these pieces, with the orders they belong to in the order in which the pieces name them.

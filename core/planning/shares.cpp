@@ -6,6 +6,14 @@
 
 namespace stow::planning {
 
+Counts counts_of(const Task& task)
+{
+    Counts counts;
+    counts.reserve(task.pieces.size());
+    for (const shop::Piece& piece : task.pieces) counts.push_back(piece.count);
+    return counts;
+}
+
 bool within(const Counts& a, const Counts& b)
 {
     return std::equal(a.begin(), a.end(), b.begin(), [](int x, int y) { return x <= y; });
@@ -32,14 +40,6 @@ bool next(Counts& share, const Counts& all)
         share[i] = 0;
     }
     return false;
-}
-
-Counts Shares::all() const
-{
-    Counts counts;
-    counts.reserve(task_.pieces.size());
-    for (const shop::Piece& piece : task_.pieces) counts.push_back(piece.count);
-    return counts;
 }
 
 const Shares::Priced& Shares::price(const Counts& share, bool first)

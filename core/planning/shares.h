@@ -13,6 +13,8 @@ namespace stow::planning {
 
 using Counts = std::vector<int>; // by piece of the task
 
+Counts counts_of(const Task& task);
+
 bool within(const Counts& a, const Counts& b);
 int total(const Counts& counts);
 Counts operator-(Counts a, const Counts& b);
@@ -35,7 +37,7 @@ public:
     {
     }
 
-    Counts all() const;
+    Counts all() const { return counts_of(task_); }
     struct Priced {
         ShareCost cost{};
         std::optional<shop::SupplyCode> outer{}; // nothing: no outer takes it

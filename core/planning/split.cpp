@@ -113,7 +113,7 @@ public:
 
     std::variant<std::vector<ParcelPlan>, StuckOrder> solve()
     {
-        const Counts all = Shares(bench_, task_, stock_, false).all();
+        const Counts all = counts_of(task_);
         const std::int64_t ways = ways_to_take(all);
         const bool prove = bench_.wish.prove && ways <= most_proven;
         Shares shares(bench_, task_, stock_, prove);

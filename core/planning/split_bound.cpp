@@ -61,7 +61,7 @@ std::vector<Size> closed_sizes(const OuterForm& form, Length bulge, const std::v
 
 } // namespace
 
-SplitBound::SplitBound(const Bench& bench, const Task& task, const Stock& stock)
+SplitBound::SplitBound(const Bench& bench, const Task& task, const Stock& stock) : all_(counts_of(task))
 {
     std::set<shop::SupplyCode> wraps;
     for (const shop::Piece& piece : task.pieces) {
@@ -84,13 +84,10 @@ SplitBound::SplitBound(const Bench& bench, const Task& task, const Stock& stock)
         }
         all_weight_ += Weight{static_cast<std::int64_t>(one.weight)} * piece.count;
         pieces_.push_back(one);
-        all_.push_back(piece.count);
     }
     rounded_ = static_cast<double>(wraps.size()) / 2;
     for (const auto& [code, supply] : bench.cupboard.supplies) {
-        const bool candidate =
-            supply.kind == shop::SupplyKind::outer && supply.form && supply.form->kind != OuterKind::gift_box;
-        if (candidate && stock.has(taken_for(supply))) add_outer(bench, task, supply);
+        if (is_offered(supply) && stock.has(taken_for(supply))) add_outer(bench, task, supply);
     }
     keep_undominated();
     find_corners();
@@ -196,6 +193,12 @@ std::int64_t SplitBound::least(const Counts& share) const
 }
 
 std::int64_t SplitBound::least_of_all() const
+{
+    if (!least_of_all_) least_of_all_ = cover_all();
+    return *least_of_all_;
+}
+
+std::int64_t SplitBound::cover_all() const
 {
     if (kinds_.empty()) return 0;
     double volume = 0, weight = 0, wraps = 0;

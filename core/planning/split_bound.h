@@ -32,13 +32,15 @@ private:
     void add_outer(const Bench& bench, const Task& task, const shop::Supply& outer);
     void keep_undominated();
     void find_corners();
+    std::int64_t cover_all() const;
 
     std::vector<Piece> pieces_;
     Counts all_;
     Weight all_weight_;
     double rounded_ = 0; // a parcel's wraps may round down by this much
     std::vector<Kind> kinds_;
-    std::vector<std::array<double, 2>> corners_; // of the dual: a, b
+    std::vector<std::array<double, 2>> corners_;       // of the dual: a, b
+    mutable std::optional<std::int64_t> least_of_all_; // once it was asked for
 };
 
 } // namespace stow::planning
