@@ -8,6 +8,7 @@ namespace stow::printing {
 
 namespace {
 
+constexpr std::chrono::seconds between_looks{3};
 constexpr std::chrono::seconds patience{20}; // with a print system that does not answer
 
 QString first_line(const QString& words)
@@ -33,8 +34,7 @@ std::optional<Way> way_of(const QString& typed)
     return Way{part(0), part(1), part(2)};
 }
 
-PrintQueue::PrintQueue(Programs programs, std::chrono::milliseconds between_looks, QObject* parent)
-    : QObject(parent), programs_(std::move(programs))
+PrintQueue::PrintQueue(QObject* parent) : QObject(parent)
 {
     timer_.setInterval(between_looks);
     connect(&timer_, &QTimer::timeout, this, &PrintQueue::look);
@@ -53,7 +53,7 @@ void PrintQueue::mend()
         for (std::size_t j = 0; j < jobs_.size(); ++j) {
             if (jobs_[j].state != Job::State::stopped) continue;
             jobs_[j].state = Job::State::sending; // neither looked at nor called back again until it is answered
-            run(programs_.cancel, {jobs_[j].id}, [this, j](bool well, const QString&, const QString&) {
+            run(QStringLiteral("cancel"), {jobs_[j].id}, [this, j](bool well, const QString&, const QString&) {
                 if (well)
                     set(j, Job::State::refused, tr("called back"));
                 else
@@ -65,7 +65,6 @@ void PrintQueue::mend()
     }
     for (std::size_t j = 0; j < jobs_.size(); ++j) {
         if (jobs_[j].state != Job::State::refused) continue;
-        jobs_[j].again = true;
         send(j);
     }
     emit changed();
@@ -125,7 +124,7 @@ void PrintQueue::send(std::size_t job)
     if (!sent.way.media.isEmpty()) arguments << QStringLiteral("-o") << QStringLiteral("media=") + sent.way.media;
     if (!sent.way.tray.isEmpty()) arguments << QStringLiteral("-o") << QStringLiteral("InputSlot=") + sent.way.tray;
     arguments << QStringLiteral("--") << sent.file;
-    run(programs_.lp, arguments, [this, job](bool well, const QString& out, const QString& err) {
+    run(QStringLiteral("lp"), arguments, [this, job](bool well, const QString& out, const QString& err) {
         static const QRegularExpression request(QStringLiteral("request id is (\\S+)"));
         const QRegularExpressionMatch match = request.match(out);
         if (well && match.hasMatch()) {
@@ -150,7 +149,7 @@ void PrintQueue::look()
     for (std::size_t j = 0; j < jobs_.size(); ++j) {
         if (jobs_[j].state == Job::State::queued || jobs_[j].state == Job::State::stopped) waiting.push_back(j);
     }
-    run(programs_.lpstat, {QStringLiteral("-W"), QStringLiteral("not-completed"), QStringLiteral("-o")},
+    run(QStringLiteral("lpstat"), {QStringLiteral("-W"), QStringLiteral("not-completed"), QStringLiteral("-o")},
         [this, waiting](bool well, const QString& out, const QString&) {
             looking_ = false;
             if (!well) return; // another look will tell
@@ -168,7 +167,7 @@ void PrintQueue::look()
             }
             if (printers.isEmpty() && !any(Job::State::queued) && !any(Job::State::stopped)) timer_.stop();
             for (const QString& printer : printers) {
-                run(programs_.lpstat, {QStringLiteral("-p"), printer},
+                run(QStringLiteral("lpstat"), {QStringLiteral("-p"), printer},
                     [this, printer](bool known, const QString& said, const QString& err) {
                         const auto why = known ? stopped_because(said) : std::optional(first_line(err));
                         for (std::size_t j = 0; j < jobs_.size(); ++j) {

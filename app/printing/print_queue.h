@@ -18,7 +18,6 @@ struct Way { // how one paper is printed
     QString printer;
     QString media; // "A6", "100x150mm"; empty: what the printer is set to
     QString tray;
-    friend bool operator==(const Way&, const Way&) = default;
 };
 // "printer", "printer, media" or "printer, media, tray", as she types it; nothing: the paper is not printed.
 std::optional<Way> way_of(const QString& typed);
@@ -30,25 +29,19 @@ struct Job {
     Way way;
     QString id{}; // as the print system names it
     State state = State::sending;
-    QString why{};      // of refused and stopped, in the print system's words
-    bool again = false; // it was sent before
+    QString why{}; // of refused and stopped, in the print system's words
 };
 
 class PrintQueue : public QObject {
     Q_OBJECT
 public:
-    struct Programs {
-        QString lp = QStringLiteral("lp"), lpstat = QStringLiteral("lpstat"), cancel = QStringLiteral("cancel");
-    };
-    explicit PrintQueue(QObject* parent = nullptr) : PrintQueue(Programs(), std::chrono::seconds(3), parent) {}
-    PrintQueue(Programs programs, std::chrono::milliseconds between_looks, QObject* parent = nullptr);
+    explicit PrintQueue(QObject* parent = nullptr);
 
     void print(const QString& paper, const QString& file, const Way& way);
     // What was refused is sent once more; what waits before a stopped printer is called back, so that nothing is
     // printed later by surprise. One step at a time: what was called back is sent again by the next call.
     void mend();
 
-    const std::vector<Job>& jobs() const { return jobs_; }
     // What went wrong and is not mended, in one line, and what `mend` would do about it; empty: nothing.
     QString trouble() const;
     QString remedy() const;
@@ -64,7 +57,6 @@ private:
     void set(std::size_t job, Job::State state, const QString& why = {});
     bool any(Job::State state) const;
 
-    Programs programs_;
     std::vector<Job> jobs_; // of this sitting, in their order
     QTimer timer_;
     bool looking_ = false;
