@@ -11,7 +11,7 @@ namespace stow::view {
 
 namespace {
 
-const QString language = QStringLiteral("language");
+const QString language = QString::fromLatin1(words::remembered_language);
 const QString printer_of = QStringLiteral("printer of ");
 
 QString number(double value)
@@ -187,7 +187,7 @@ void HouseController::refresh()
     }
     rows.push_back({language,
                     tr("Language of the program"),
-                    text(book::remembered(day_.book(), utf8(language)).value_or(std::string())),
+                    text(book::remembered(day_.book(), words::remembered_language).value_or(std::string())),
                     {},
                     tr("%1; empty: the system's. From the next start on").arg(words::languages().join(tr(" or ")))});
     for (const PrintedPaper& paper : printed_papers()) {
@@ -212,7 +212,7 @@ QString HouseController::set(const QString& key, const QString& typed)
     if (key == language) {
         const QString wanted = typed.trimmed().toLower();
         if (!wanted.isEmpty() && !words::languages().contains(wanted)) return tr("“%1” will not do").arg(typed);
-        book::remember(day_.book(), utf8(language), utf8(wanted));
+        book::remember(day_.book(), words::remembered_language, utf8(wanted));
         refresh();
         return {};
     }

@@ -8,6 +8,8 @@ class QCoreApplication;
 
 namespace stow::words {
 
+inline constexpr const char* remembered_language = "language"; // in the book; empty: the system's
+
 QStringList languages(); // "en", "de"
 // What the system speaks where that is one of them, else English.
 QString language_of_system();

@@ -98,11 +98,7 @@ void PostageTest::initTestCase()
 {
     QQuickStyle::setStyle(QStringLiteral("Basic"));
     planned_ = std::make_unique<Workshop>();
-    planned_->furnish();
-    planned_->remember_titles();
-    planned_->take_in("Harbour Stall", "harbour_stall.csv");
-    planned_->check_what_is_sound();
-    planned_->plan();
+    planned_->plan_the_morning();
 }
 
 void PostageTest::a_tariff_is_typed_in_by_keys()

@@ -85,11 +85,7 @@ void PrintingTest::initTestCase()
 {
     QQuickStyle::setStyle(QStringLiteral("Basic"));
     planned_ = std::make_unique<Workshop>();
-    planned_->furnish();
-    planned_->remember_titles();
-    planned_->take_in("Harbour Stall", "harbour_stall.csv");
-    planned_->check_what_is_sound();
-    planned_->plan();
+    planned_->plan_the_morning();
 }
 
 // The label printer set in the house's settings, the plan's round begun by its key.

@@ -46,11 +46,7 @@ void SendingTest::initTestCase()
 {
     QQuickStyle::setStyle(QStringLiteral("Basic"));
     planned_ = std::make_unique<Workshop>();
-    planned_->furnish();
-    planned_->remember_titles();
-    planned_->take_in("Harbour Stall", "harbour_stall.csv");
-    planned_->check_what_is_sound();
-    planned_->plan();
+    planned_->plan_the_morning();
 }
 
 // Six parcels labelled, the window at the hand-over.

@@ -51,11 +51,7 @@ void SuppliesTest::initTestCase()
     QVERIFY(painting::load_fonts());
     QQuickStyle::setStyle(QStringLiteral("Basic"));
     planned_ = std::make_unique<Workshop>();
-    planned_->furnish();
-    planned_->remember_titles();
-    planned_->take_in("Harbour Stall", "harbour_stall.csv");
-    planned_->check_what_is_sound();
-    planned_->plan();
+    planned_->plan_the_morning();
 }
 
 void SuppliesTest::cleanup()

@@ -115,6 +115,15 @@ void Workshop::plan()
     must(store(*day_, input, plan));
 }
 
+void Workshop::plan_the_morning()
+{
+    furnish();
+    remember_titles();
+    take_in("Harbour Stall", "harbour_stall.csv");
+    check_what_is_sound();
+    plan();
+}
+
 std::vector<shop::ParcelId> Workshop::pick(std::size_t trays)
 {
     std::vector<shop::ParcelId> ids;

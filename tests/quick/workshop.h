@@ -30,6 +30,7 @@ public:
     void take_in(const char* shop, const char* file);
     void check_what_is_sound();
     void plan();
+    void plan_the_morning(); // all of these, with the orders of one shop
     std::vector<shop::ParcelId> pick(std::size_t trays);
     void pack(const std::vector<shop::ParcelId>& parcels);
     void label(const std::vector<shop::ParcelId>& parcels);
