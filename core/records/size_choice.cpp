@@ -11,9 +11,8 @@ namespace stow::records {
 
 namespace {
 
-constexpr int most_steps = 1'500;
-constexpr int most_shakes = 150; // of the best choice, to get out of where exchanges end
-constexpr int patience = 30;     // steps without a better bound before they get shorter
+constexpr int most_shakes = 200;      // of the best choice, to get out of where exchanges end
+constexpr int between_exchanges = 50; // choices that the bound met and that are not the best
 constexpr double close_enough = 1e-9;
 
 } // namespace
@@ -60,23 +59,13 @@ SizeChooser::SizeChooser(const std::vector<Demand>& demands) : demands_(demands)
         for (std::size_t b = 0; b < sizes && !dominated; ++b) dominated = b != a && beats(b);
         if (!dominated) sizes_.push_back(a);
     }
+    costs_.kinds = kinds.size();
+    costs_.sizes = sizes_.size();
     for (const auto& [costs, count] : kinds) {
-        count_.push_back(static_cast<double>(count));
         for (const std::size_t s : sizes_) {
-            cost_.push_back(static_cast<double>(count) * (costs[s] ? static_cast<double>(*costs[s]) : unserved_));
+            costs_.of.push_back(static_cast<double>(count) * (costs[s] ? static_cast<double>(*costs[s]) : unserved_));
         }
     }
-}
-
-double SizeChooser::value(const std::vector<std::size_t>& open) const
-{
-    double sum = 0;
-    for (std::size_t i = 0; i < count_.size(); ++i) {
-        double best = std::numeric_limits<double>::infinity();
-        for (const std::size_t s : open) best = std::min(best, cost(i, s));
-        sum += best;
-    }
-    return sum;
 }
 
 // Exchanges one size for another as long as that helps: each time the pair that helps most.
@@ -86,12 +75,12 @@ std::vector<std::size_t> SizeChooser::exchanged(std::vector<std::size_t> open, R
     for (;;) {
         // Nearest and second nearest open size of each kind; then every exchange is one pass over the kinds.
         std::vector<double> removal(open.size(), 0);
-        std::vector<double> first(count_.size()), second(count_.size());
-        std::vector<std::size_t> at(count_.size());
-        for (std::size_t i = 0; i < count_.size(); ++i) {
+        std::vector<double> first(costs_.kinds), second(costs_.kinds);
+        std::vector<std::size_t> at(costs_.kinds);
+        for (std::size_t i = 0; i < costs_.kinds; ++i) {
             first[i] = second[i] = std::numeric_limits<double>::infinity();
             for (std::size_t o = 0; o < open.size(); ++o) {
-                const double c = cost(i, open[o]);
+                const double c = costs_.at(i, open[o]);
                 if (c < first[i]) {
                     second[i] = first[i];
                     first[i] = c;
@@ -101,15 +90,15 @@ std::vector<std::size_t> SizeChooser::exchanged(std::vector<std::size_t> open, R
                 }
             }
         }
-        double best = -close_enough * (1 + value(open));
+        double best = -close_enough * (1 + costs_.total(open));
         std::size_t out = open.size(), in = m;
         for (std::size_t s = 0; s < m; ++s) {
             if (std::find(open.begin(), open.end(), s) != open.end()) continue;
             if (!run.go_on(256)) return open;
             std::fill(removal.begin(), removal.end(), 0.0);
             double gain = 0;
-            for (std::size_t i = 0; i < count_.size(); ++i) {
-                const double c = cost(i, s);
+            for (std::size_t i = 0; i < costs_.kinds; ++i) {
+                const double c = costs_.at(i, s);
                 if (c < first[i])
                     gain += c - first[i];
                 else
@@ -127,35 +116,46 @@ std::vector<std::size_t> SizeChooser::exchanged(std::vector<std::size_t> open, R
     }
 }
 
-SizeChoice SizeChooser::choose(int k, Run& run) const
+std::vector<std::size_t> SizeChooser::greedy(std::size_t k) const
 {
-    const std::size_t m = sizes_.size(), n = count_.size();
-    const auto wanted = std::min(m, static_cast<std::size_t>(std::max(k, 0)));
-    SizeChoice choice;
-    choice.not_served = never_;
-    if (wanted == 0 || n == 0) {
-        for (const double c : count_) choice.not_served += std::llround(c);
-        return choice;
-    }
-    // Greedy to begin with.
     std::vector<std::size_t> open;
-    std::vector<double> nearest(n, std::numeric_limits<double>::max() / (2.0 * static_cast<double>(n)));
-    while (open.size() < wanted) {
-        std::size_t best = m;
+    std::vector<double> nearest(costs_.kinds,
+                                std::numeric_limits<double>::max() / (2.0 * static_cast<double>(costs_.kinds)));
+    while (open.size() < k) {
+        std::size_t best = costs_.sizes;
         double least = std::numeric_limits<double>::infinity();
-        for (std::size_t s = 0; s < m; ++s) {
+        for (std::size_t s = 0; s < costs_.sizes; ++s) {
             if (std::find(open.begin(), open.end(), s) != open.end()) continue;
             double sum = 0;
-            for (std::size_t i = 0; i < n; ++i) sum += std::min(nearest[i], cost(i, s));
+            for (std::size_t i = 0; i < costs_.kinds; ++i) sum += std::min(nearest[i], costs_.at(i, s));
             if (sum >= least) continue;
             least = sum;
             best = s;
         }
         open.push_back(best);
-        for (std::size_t i = 0; i < n; ++i) nearest[i] = std::min(nearest[i], cost(i, best));
+        for (std::size_t i = 0; i < costs_.kinds; ++i) nearest[i] = std::min(nearest[i], costs_.at(i, best));
     }
-    open = exchanged(open, run);
-    double upper = value(open);
+    return open;
+}
+
+SizeChoice SizeChooser::choose(int k, Run& run) const
+{
+    const std::size_t m = costs_.sizes;
+    const auto wanted = std::min(m, static_cast<std::size_t>(std::max(k, 0)));
+    SizeChoice choice;
+    if (wanted == 0 || costs_.kinds == 0) {
+        for (const Demand& demand : demands_) choice.not_served += demand.count;
+        return choice;
+    }
+    choice.not_served = never_;
+    std::vector<std::size_t> open = exchanged(greedy(wanted), run);
+    double upper = costs_.total(open);
+    const auto better = [&](std::vector<std::size_t> other) {
+        const double cost = costs_.total(other);
+        if (cost >= upper) return;
+        upper = cost;
+        open = std::move(other);
+    };
     std::mt19937 random(1); // the same shakes every time
     for (int shake = 0; shake < most_shakes && wanted < m; ++shake) {
         if (!run.go_on(256)) break;
@@ -164,68 +164,20 @@ SizeChoice SizeChooser::choose(int k, Run& run) const
             const std::size_t in = random() % m;
             if (std::find(shaken.begin(), shaken.end(), in) == shaken.end()) shaken[random() % wanted] = in;
         }
-        shaken = exchanged(std::move(shaken), run);
-        if (const double v = value(shaken); v < upper) {
-            upper = v;
-            open = std::move(shaken);
-        }
+        better(exchanged(std::move(shaken), run));
     }
-
-    std::vector<double> price(n); // of serving each kind
-    for (std::size_t i = 0; i < n; ++i) {
-        double first = std::numeric_limits<double>::infinity();
-        for (const std::size_t s : open) first = std::min(first, cost(i, s));
-        price[i] = first;
+    double lower = upper;
+    if (wanted < m) {
+        int offered = 0;
+        SizeBound bound(
+            costs_, wanted,
+            [&](const std::vector<std::size_t>& met) {
+                if (offered++ % between_exchanges == 0 || costs_.total(met) < upper) better(exchanged(met, run));
+                return upper;
+            },
+            run);
+        lower = bound.prove(open);
     }
-    double lower = 0, step = 1;
-    int since = 0;
-    std::vector<double> reduced(m);
-    std::vector<std::size_t> order(m);
-    std::vector<double> served(n);
-    for (int t = 0; t < most_steps && wanted < m; ++t) {
-        if (!run.go_on(256)) break;
-        std::fill(reduced.begin(), reduced.end(), 0.0);
-        for (std::size_t i = 0; i < n; ++i) {
-            const double* row = &cost_[i * m];
-            for (std::size_t s = 0; s < m; ++s) {
-                const double saved = row[s] - price[i];
-                if (saved < 0) reduced[s] += saved;
-            }
-        }
-        std::iota(order.begin(), order.end(), std::size_t{0});
-        std::partial_sort(order.begin(), order.begin() + static_cast<std::ptrdiff_t>(wanted), order.end(),
-                          [&](std::size_t a, std::size_t b) {
-                              return reduced[a] < reduced[b] || (reduced[a] == reduced[b] && a < b);
-                          });
-        std::vector<std::size_t> picked(order.begin(), order.begin() + static_cast<std::ptrdiff_t>(wanted));
-        double bound = std::accumulate(price.begin(), price.end(), 0.0);
-        for (const std::size_t s : picked) bound += reduced[s];
-        if (bound > lower + close_enough * std::abs(upper)) {
-            lower = bound;
-            since = 0;
-        } else if (++since == patience) {
-            step /= 2;
-            since = 0;
-        }
-        if (const double v = value(picked); v < upper * 1.02) { // near enough to be worth bettering
-            const auto bettered = t % 50 == 0 || v < upper ? exchanged(picked, run) : picked;
-            if (const double w = value(bettered); w < upper) {
-                upper = w;
-                open = bettered;
-            }
-        }
-        if (upper - lower <= close_enough * std::abs(upper) || step < 1e-5) break;
-        double norm = 0;
-        for (std::size_t i = 0; i < n; ++i) {
-            served[i] = 1;
-            for (const std::size_t s : picked) served[i] -= cost(i, s) < price[i] ? 1 : 0;
-            norm += served[i] * served[i];
-        }
-        if (norm == 0) break; // every kind served once: this is the best there is
-        const double by = step * (upper - bound) / norm;
-        for (std::size_t i = 0; i < n; ++i) price[i] += by * served[i];
-    }
-    if (wanted == m) lower = upper;
 
     std::sort(open.begin(), open.end());
     double missed = 0;

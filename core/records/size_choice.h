@@ -1,7 +1,7 @@
 // Which k of many sizes serve best: the k-median problem in plain numbers, with a proven bound.
 #pragma once
 
-#include "core/run/run.h"
+#include "core/records/size_bound.h"
 
 #include <cstdint>
 #include <optional>
@@ -24,27 +24,24 @@ struct SizeChoice {
 };
 
 // Kinds that cost the same everywhere are one, and a size that another one holds for all at no more cost is left out
-// (dominance). Then Lagrangian relaxation with subgradient steps (G. Cornuejols, M. L. Fisher, G. L. Nemhauser,
-// Management Science 23, 1977) for the bound, and exchange of one size for another (M. B. Teitz, P. Bart, Operations
-// Research 16, 1968) for the choice. As many orders as k sizes can serve come first, then the cost. Deterministic.
+// (dominance). Then exchange of one size for another (M. B. Teitz, P. Bart, Operations Research 16, 1968) for the
+// choice, and SizeBound for the proof. As many orders as k sizes can serve come first, then the cost. Deterministic.
 class SizeChooser {
 public:
     explicit SizeChooser(const std::vector<Demand>& demands);
 
     SizeChoice choose(int k, Run& run) const;
     std::size_t sizes_left() const { return sizes_.size(); } // after dominance
-    std::size_t kinds_left() const { return count_.size(); }
+    std::size_t kinds_left() const { return costs_.kinds; }
 
 private:
-    double cost(std::size_t kind, std::size_t size) const { return cost_[kind * sizes_.size() + size]; }
-    double value(const std::vector<std::size_t>& open) const;
     std::vector<std::size_t> exchanged(std::vector<std::size_t> open, Run& run) const;
+    std::vector<std::size_t> greedy(std::size_t k) const;
 
     std::vector<std::size_t> sizes_; // as the demands number them
-    std::vector<double> count_;
-    std::vector<double> cost_; // of all of a kind; `unserved_` times the count where it does not go in
-    std::int64_t never_ = 0;   // orders that go into no size at all
-    double unserved_ = 0;      // dearer than anything
+    SizeCosts costs_;                // `unserved_` times the count where a kind does not go in
+    std::int64_t never_ = 0;         // orders that go into no size at all
+    double unserved_ = 0;            // dearer than anything
     const std::vector<Demand>& demands_;
 };
 

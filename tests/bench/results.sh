@@ -38,6 +38,7 @@ second_opinions() {
             >"$results/test.out" 2>&1
         grep -E 'cases|questions|puzzles put|twins:' "$results/test.out" | sed 's/^/- /'
     done
+    rm "$results/test.out"
     echo
 }
 
@@ -48,6 +49,8 @@ if [ ! -s "$results/second_opinions.md" ]; then # a test that fails ends the scr
     mv "$results/second_opinions.part" "$results/second_opinions.md"
 fi
 section december december
+section sizes size_bench 1
+section sizes_2 size_bench 2
 long_section container_loading.txt container_loading container_loading --first 20 --seconds 30
 long_section container_loading_full.txt container_loading_full container_loading --first 20 --seconds 30 \
     --support full --results container_loading_full.txt
@@ -55,7 +58,7 @@ long_section bins.txt bins bins --seconds 5
 
 {
     cat "$results/intro.md"
-    for name in small_orders dissections second_opinions container_loading container_loading_full bins december; do
+    for name in small_orders dissections second_opinions container_loading container_loading_full bins december sizes sizes_2; do
         if [ -s "$results/$name.md" ]; then cat "$results/$name.md"; fi
     done
 } >tests/bench/RESULTS.md

@@ -2,16 +2,18 @@
 // it is proven to be. The shapes are blocks of the demo's orders' sizes, seen between 1 and 40 times each.
 //   size_bench [seed]
 #include "core/records/size_advice.h"
+#include "tests/bench/cpu_clock.h"
 #include "tests/bench/demo_shop.h"
+#include "tests/bench/report.h"
 
-#include <chrono>
 #include <fmt/format.h>
 #include <random>
 
 int main(int argc, char** argv)
 {
     using namespace stow;
-    std::mt19937_64 random(argc > 1 ? std::stoull(argv[1]) : 1);
+    const std::uint64_t seed = argc > 1 ? std::stoull(argv[1]) : 1;
+    std::mt19937_64 random(seed);
     const auto from_to = [&](std::int64_t a, std::int64_t b) {
         return a + static_cast<std::int64_t>(random() % static_cast<std::uint64_t>(b - a + 1));
     };
@@ -35,18 +37,20 @@ int main(int argc, char** argv)
         for (const shop::Supply& s : offered) demand.cost.push_back(records::cost_in(s, shape, cupboard, {12, {}}));
         demands.push_back(std::move(demand));
     }
-    const auto start = std::chrono::steady_clock::now();
-    const auto seconds = [&] {
-        return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
-    };
+    const bench::Stopwatch watch;
     const records::SizeChooser chooser(demands);
-    fmt::print("{} kinds, {} sizes after dominance, {:.2f} s\n", chooser.kinds_left(), chooser.sizes_left(), seconds());
+    bench::print_heading("Which sizes to buy", fmt::format("size_bench {}", seed));
+    fmt::print("2,000 order shapes, 200 cartons offered; {} kinds and {} cartons after dominance.\n\n",
+               chooser.kinds_left(), chooser.sizes_left());
+    std::vector<bench::TableRow> rows;
     for (int k = 1; k <= 12; ++k) {
         Run run;
         const records::SizeChoice choice = chooser.choose(k, run);
-        fmt::print("{:3} sizes: cost {:9.2f}, {} served, {} not, proven gap {:.3f} %, {:.2f} s\n", k,
-                   static_cast<double>(choice.cost) / 100, choice.served, choice.not_served, choice.gap() * 100,
-                   seconds());
+        rows.push_back({fmt::to_string(k), fmt::format("{:.2f}", static_cast<double>(choice.cost) / 100),
+                        fmt::to_string(choice.served), fmt::to_string(choice.not_served),
+                        fmt::format("{:.2f}", choice.gap() * 100),
+                        fmt::format("{:.1f}", watch.seconds())});
     }
+    bench::print_table({"sizes", "cost", "orders served", "not served", "proven gap %", "s since the start"}, rows);
     return 0;
 }

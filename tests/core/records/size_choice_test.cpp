@@ -68,6 +68,24 @@ TEST(SizeChooser, AgreesWithBruteForceWithinItsBound)
     EXPECT_GE(closed, cases * 98 / 100); // the exchange finds the best of nearly all small ones
 }
 
+TEST(SizeChooser, BranchingClosesWhatTheRelaxationLeaves)
+{
+    // A kind for each pair of six sizes, cheap in those two. Any two sizes serve 9 of the 15 kinds well; taking each
+    // size by a third would serve each kind by two thirds, 15 × (2/3 · 1 + 1/3 · 10) = 60.
+    std::vector<Demand> demands;
+    for (std::size_t a = 0; a < 6; ++a) {
+        for (std::size_t b = a + 1; b < 6; ++b) {
+            Demand demand{1, std::vector<std::optional<std::int64_t>>(6, 1000)};
+            demand.cost[a] = demand.cost[b] = 100;
+            demands.push_back(std::move(demand));
+        }
+    }
+    stow::Run run;
+    const SizeChoice choice = SizeChooser(demands).choose(2, run);
+    EXPECT_EQ(choice.cost, 9 * 100 + 6 * 1000);
+    EXPECT_NEAR(choice.bound, 6900, 0.01 * 6900);
+}
+
 TEST(SizeChooser, LeavesOutWhatAnotherSizeDoesAsWell)
 {
     // The second size holds all that the first does, for less; the third is the second again.
