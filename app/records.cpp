@@ -39,6 +39,9 @@ std::vector<records::ParcelFacts> parcel_facts(const Day& day, Date from, Date u
         }
         facts.came_back = held.parcel.state == shop::ParcelState::came_back;
         facts.restocked = facts.came_back && book::is_restocked(day.book(), held.parcel.id);
+        facts.written_off = held.parcel.written_off;
+        facts.back_why = held.parcel.back_why;
+        facts.again = book::carries_again(day.book(), held.parcel.id);
         for (const shop::Piece& piece : held.parcel.pieces) {
             const auto order = book::order(day.book(), piece.order);
             if (!order) continue;

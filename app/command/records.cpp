@@ -40,7 +40,8 @@ bool write_parcels(const std::string& file, const std::vector<records::ParcelAcc
     std::ofstream out(file, std::ios::binary);
     out << "parcel,packed_on,order,shop,country";
     for (const records::Spent on : records::all_spent) out << ',' << records::name_of(on);
-    out << ",total,postage_paid,minutes,empty_percent,expected_g,weighed_g,overridden,came_back,restocked\n";
+    out << ",total,postage_paid,minutes,empty_percent,expected_g,weighed_g,overridden,came_back,why,restocked,written_"
+           "off,sent_again\n";
     for (const records::ParcelAccount& a : accounts) {
         out << a.number << ',' << to_text(a.packed_on) << ',' << csv_cell(a.order) << ',' << csv_cell(a.shop) << ','
             << a.country;
@@ -52,7 +53,8 @@ bool write_parcels(const std::string& file, const std::vector<records::ParcelAcc
             << fmt::format(",{:.1f},{},{:.1f},{}", a.seconds / 60.0,
                            a.empty_permille ? fmt::format("{:.1f}", *a.empty_permille / 10.0) : "",
                            in_grams(a.expected), a.weighed ? fmt::format("{:.1f}", in_grams(*a.weighed)) : "")
-            << ',' << a.overridden << ',' << a.came_back << ',' << a.restocked << '\n';
+            << ',' << a.overridden << ',' << a.came_back << ',' << csv_cell(a.back_why) << ',' << a.restocked << ','
+            << a.written_off << ',' << a.again << '\n';
     }
     return static_cast<bool>(out.flush());
 }

@@ -59,6 +59,12 @@ std::string key_of(const records::ParcelAccount& a, records::Grouped by)
     return records::sums({a}, by, a.total.currency).front().key;
 }
 
+QString came_back_words(const records::ParcelAccount& a)
+{
+    const QString back = RecordsController::tr("came back");
+    return a.back_why.empty() ? back : back + QStringLiteral(": ") + text(a.back_why);
+}
+
 } // namespace
 
 RecordsController::RecordsController(Day& day, QObject* parent) : QObject(parent), day_(day) {}
@@ -138,13 +144,14 @@ void RecordsController::refresh()
     };
     const Currency currency = day_.cupboard().house.currency;
     std::map<records::Spent, Money> spent;
-    Money total{0, currency}, paid = total, lost = total;
+    Money total{0, currency}, paid = total, lost = total, again = total;
     int seconds = 0;
     for (const records::ParcelAccount& a : accounts_) {
         for (const auto& [on, amount] : a.spent) spent.try_emplace(on, Money{0, currency}).first->second += amount;
         total += a.total;
         paid += a.paid;
         if (a.came_back) lost += a.total;
+        if (a.again) again += a.total;
         seconds += a.seconds;
     }
     const QString cost = tr("What parcels cost, the goods aside");
@@ -216,6 +223,13 @@ void RecordsController::refresh()
          {},
          returned},
         shelved);
+    const auto gone = those([](const auto& a) { return a.written_off; });
+    add({tr("of these, goods written off"), QLocale().toString(static_cast<qlonglong>(gone.size())), {}, returned},
+        gone);
+    const auto resent = those([](const auto& a) { return a.again; });
+    add({tr("sent again"), QLocale().toString(static_cast<qlonglong>(resent.size())),
+         tr("they cost %1 more").arg(words::money_with_currency(again)), returned},
+        resent);
     const auto materials = records::materials(facts_, day_.cupboard());
     Weight heaviest{1};
     for (const records::MaterialLine& line : materials) heaviest = std::max(heaviest, line.weight);
@@ -247,7 +261,8 @@ void RecordsController::open(int index)
              joined({a.empty_permille ? tr("%1 empty").arg(percent(*a.empty_permille)) : QString(),
                      a.weighed ? tr("%1 weighed, %2 expected").arg(words::weight(*a.weighed), words::weight(a.expected))
                                : QString(),
-                     a.overridden ? tr("scale overruled") : QString(), a.came_back ? tr("came back") : QString()})});
+                     a.overridden ? tr("scale overruled") : QString(), a.came_back ? came_back_words(a) : QString(),
+                     a.again ? tr("sent again") : QString()})});
     }
     behind_.show(std::move(behind));
     emit behindChanged();

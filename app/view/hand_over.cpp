@@ -9,6 +9,7 @@
 #include "app/words/reasons.h"
 
 #include <algorithm>
+#include <array>
 
 namespace stow::view {
 
@@ -168,13 +169,18 @@ QString HandOverController::setTracking(int index, const QString& number)
     return dispatch_.setTracking(number);
 }
 
-void HandOverController::cameBack(int index)
+void HandOverController::cameBack(int index, const QString& why, int goods, bool again)
 {
     const LabelledRow* row = parcels_.shown(index);
     if (row == nullptr) return;
     const QString number = row->number;
-    const auto done = book::mark_came_back(day_.book(), {row->parcel});
-    emit said(done ? tr("Parcel %1 came back").arg(number) : words::refused(done.error()));
+    using Goods = book::GoodsBack;
+    constexpr std::array choices{Goods::undecided, Goods::on_the_shelf, Goods::written_off};
+    const auto chosen = choices.at(static_cast<std::size_t>(std::clamp(goods, 0, 2)));
+    const auto done = book::mark_came_back(day_.book(), {row->parcel}, {utf8(why), chosen, again});
+    const QString noted =
+        again ? tr("Parcel %1 came back; its order is to be planned anew") : tr("Parcel %1 came back");
+    emit said(done ? noted.arg(number) : words::refused(done.error()));
     if (done) day_.moved();
 }
 

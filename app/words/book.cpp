@@ -125,7 +125,9 @@ QString step(const book::Step& s)
     case StepKind::label: return Words::tr("label stuck on parcel %1").arg(parcel);
     case StepKind::track: return Words::tr("tracking number of parcel %1").arg(parcel);
     case StepKind::hand_over: return Words::tr("list for %1 closed").arg(word("carrier"));
-    case StepKind::came_back: return Words::tr("parcel %1 came back").arg(parcel);
+    case StepKind::came_back:
+        return word("reason").isEmpty() ? Words::tr("parcel %1 came back").arg(parcel)
+                                        : Words::tr("parcel %1 came back: %2").arg(parcel, word("reason"));
     case StepKind::return_goods: return Words::tr("goods of parcel %1 back on the shelf").arg(parcel);
     case StepKind::receive: return Words::tr("%1 received").arg(code);
     case StepKind::count: return Words::tr("%1 counted").arg(code);

@@ -237,32 +237,50 @@ std::optional<shop::ParcelId> parcel_by_tracking(const Book& book, std::string_v
     return found;
 }
 
-Done mark_came_back(Book& book, shop::ParcelId id)
-{
-    return set(book, StepKind::came_back, id, {ParcelState::handed_over}, "state = 'came back'");
-}
-
 bool is_restocked(const Book& book, shop::ParcelId id)
 {
     Query back(book, "SELECT coalesce(sum(amount), 0) FROM movement WHERE parcel = ? AND kind = 'returned'", id);
     return back.next() && back.integer(0) > 0;
 }
 
-Done return_goods(Book& book, shop::ParcelId id)
+bool carries_again(const Book& book, shop::ParcelId id)
 {
-    return in_step(book, StepKind::return_goods, words_of(book, id), [&](Writer& writer) -> Allowed {
-        const auto parcel = parcel_in(book, id, {ParcelState::came_back});
+    return Query(book,
+                 "SELECT 1 FROM parcel_piece AS mine JOIN parcel_piece AS theirs ON theirs.order_id = mine.order_id "
+                 "AND theirs.line = mine.line JOIN parcel ON parcel.id = theirs.parcel "
+                 "WHERE mine.parcel = ?1 AND parcel.id < ?1 AND parcel.sent_again = 1",
+                 id)
+        .next();
+}
+
+Done mark_came_back(Book& book, shop::ParcelId id, const CameBack& back)
+{
+    return in_step(book, StepKind::came_back, words_of(book, id), [&](Writer& writer) -> Allowed {
+        const auto parcel = parcel_in(book, id, {ParcelState::handed_over, ParcelState::came_back});
         if (!parcel) return tl::unexpected(parcel.error());
-        Query back(book, "SELECT sum(amount) FROM movement WHERE parcel = ? AND kind = 'returned'", id);
-        if (back.next() && back.integer(0) > 0) return refuse(Why::already_there);
-        // What left the stock is what comes back, even if the set was changed since.
-        Query sold(
-            book,
-            "SELECT code, -sum(amount) FROM movement WHERE parcel = ? AND kind = 'sold' GROUP BY code ORDER BY code",
-            id);
-        while (sold.next()) {
-            writer.move(Ledger::goods, sold.text(0), MovementKind::returned, shop::Amount{sold.integer(1)}, id);
+        const bool decided = parcel->written_off || is_restocked(book, id);
+        const bool decides = back.goods != GoodsBack::undecided && !decided;
+        const bool sends = back.send_again && !parcel->sent_again;
+        if (parcel->state == ParcelState::came_back && !decides && !sends) return refuse(Why::already_there);
+        if (back.goods != GoodsBack::undecided && decided) return refuse(Why::already_there);
+        writer.run("UPDATE parcel SET state = 'came back', back_why = iif(?2 = '', back_why, ?2), "
+                   "written_off = written_off OR ?3, sent_again = sent_again OR ?4 WHERE id = ?1",
+                   id, back.why, back.goods == GoodsBack::written_off, back.send_again);
+        if (back.goods == GoodsBack::on_the_shelf) {
+            // What left the stock is what comes back, even if the set was changed since.
+            Query sold(book,
+                       "SELECT code, -sum(amount) FROM movement WHERE parcel = ? AND kind = 'sold' GROUP BY code "
+                       "ORDER BY code",
+                       id);
+            while (sold.next()) {
+                writer.move(Ledger::goods, sold.text(0), MovementKind::returned, shop::Amount{sold.integer(1)}, id);
+            }
         }
+        if (sends) {
+            writer.run("UPDATE orders SET done = 0 WHERE id IN (SELECT order_id FROM parcel_piece WHERE parcel = ?)",
+                       id);
+        }
+        if (!back.why.empty()) writer.words["reason"] = back.why;
         return {};
     });
 }

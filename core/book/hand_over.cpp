@@ -106,9 +106,8 @@ tl::expected<HandOverList, Refused> hand_over(Book& book, const std::string& car
         writer.run("UPDATE orders SET done = 1 WHERE id IN (SELECT order_id FROM parcel_piece JOIN parcel "
                    "ON parcel.id = parcel_piece.parcel WHERE list = ?) AND NOT EXISTS ("
                    "SELECT 1 FROM order_line WHERE order_id = orders.id AND count > ("
-                   "SELECT coalesce(sum(parcel_piece.count), 0) FROM parcel_piece "
-                   "JOIN parcel ON parcel.id = parcel_piece.parcel WHERE parcel_piece.order_id = orders.id "
-                   "AND line = place AND parcel.state IN ('handed over', 'came back')))",
+                   "SELECT coalesce(sum(piece_sent.count), 0) FROM piece_sent WHERE piece_sent.order_id = orders.id "
+                   "AND line = place AND piece_sent.state IN ('handed over', 'came back')))",
                    id);
         writer.words["list"] = last.text(0);
         writer.words["parcels"] = std::to_string(going.size());

@@ -52,8 +52,8 @@ std::vector<shop::HeldOrder> orders_to_plan(const Book& book)
     std::vector<shop::HeldOrder> open;
     for (shop::HeldOrder& held : read_orders(book, "done = 0 AND state = 'checked' AND paid")) {
         Query kept(book,
-                   "SELECT line, sum(count) FROM parcel_piece JOIN parcel ON parcel.id = parcel_piece.parcel "
-                   "WHERE order_id = ? AND (parcel.locked OR parcel.state <> 'planned') GROUP BY line",
+                   "SELECT line, sum(count) FROM piece_sent WHERE order_id = ? AND (locked OR state <> 'planned') "
+                   "GROUP BY line",
                    held.id);
         std::vector<shop::OrderLine>& lines = held.order.lines;
         while (kept.next()) {

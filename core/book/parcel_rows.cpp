@@ -51,7 +51,7 @@ std::vector<shop::Parcel> read_parcels(const Book& book, const std::string& cond
 {
     std::vector<shop::Parcel> found;
     Query row(book, "SELECT id, number, state, locked, order_version, tray, steps_done, carrier, service, postage, "
-                    "postage_currency, tracking, list, scanned FROM parcel WHERE " +
+                    "postage_currency, tracking, list, scanned, back_why, written_off, sent_again FROM parcel WHERE " +
                         condition + " ORDER BY substr(number, 1, 4), CAST(substr(number, 6) AS INTEGER), id");
     while (row.next()) {
         shop::Parcel parcel;
@@ -70,6 +70,9 @@ std::vector<shop::Parcel> read_parcels(const Book& book, const std::string& cond
         parcel.tracking = row.text(11);
         if (const auto list = row.maybe_integer(12)) parcel.handed_over_on = shop::ListId{*list};
         parcel.scanned = row.integer(13);
+        parcel.back_why = row.text(14);
+        parcel.written_off = row.truth(15);
+        parcel.sent_again = row.truth(16);
         found.push_back(std::move(parcel));
     }
     return found;

@@ -74,9 +74,9 @@ Allowed not_more_than_ordered(const Book& book, const std::set<shop::OrderId>& i
 {
     for (const shop::OrderId id : ids) {
         Query over(book,
-                   "SELECT orders.number FROM orders JOIN parcel_piece ON parcel_piece.order_id = orders.id "
+                   "SELECT orders.number FROM orders JOIN piece_sent ON piece_sent.order_id = orders.id "
                    "LEFT JOIN order_line ON order_line.order_id = orders.id AND place = line WHERE orders.id = ? "
-                   "GROUP BY line HAVING sum(parcel_piece.count) > coalesce(max(order_line.count), 0)",
+                   "GROUP BY line HAVING sum(piece_sent.count) > coalesce(max(order_line.count), 0)",
                    id);
         if (over.next()) return refuse(Why::more_than_ordered, over.text(0));
     }
@@ -169,7 +169,7 @@ std::vector<shop::Parcel> parcels_in(const Book& book, ParcelState state)
 
 std::vector<shop::Parcel> parcels_of(const Book& book, shop::OrderId order)
 {
-    return read_parcels(book, fmt::format("id IN (SELECT parcel FROM parcel_piece WHERE order_id = {})", order.value));
+    return read_parcels(book, fmt::format("id IN (SELECT parcel FROM piece_sent WHERE order_id = {})", order.value));
 }
 
 std::optional<HeldParcel> parcel(const Book& book, shop::ParcelId id)

@@ -29,14 +29,16 @@ std::vector<shop::Parcel> parcels(const Book& book); // without plans, by number
 // Those that are not with a carrier yet, and those handed over on a list of this day.
 std::vector<shop::Parcel> parcels_of_day(const Book& book, Date day);
 std::vector<shop::Parcel> parcels_in(const Book& book, shop::ParcelState state);
-std::vector<shop::Parcel> parcels_of(const Book& book, shop::OrderId order);
+std::vector<shop::Parcel> parcels_of(const Book& book, shop::OrderId order); // without those that are sent again
 std::optional<HeldParcel> parcel(const Book& book, shop::ParcelId id);
 std::optional<HeldParcel> parcel_by_number(const Book& book, std::string_view number);
 // Those packed on days from..until (inclusive, UTC), with plans: for the records.
 std::vector<HeldParcel> parcels_packed(const Book& book, Date from, Date until);
 
-// Its goods are on the shelf again (return_goods).
+// Its goods are on the shelf again.
 bool is_restocked(const Book& book, shop::ParcelId id);
+// It holds something for an order that an older parcel brought back to be sent again.
+bool carries_again(const Book& book, shop::ParcelId id);
 
 struct Standing {                       // may the parcel go on?
     std::vector<shop::OrderId> changed; // versions grew since it was planned, if any did
@@ -87,9 +89,14 @@ Done set_tracking(Book& book, shop::ParcelId id, const std::string& tracking);
 Done set_trackings(Book& book, const std::map<std::string, std::string>& tracking_by_number);
 // The parcel that holds this tracking number; nothing: none, or several.
 std::optional<shop::ParcelId> parcel_by_tracking(const Book& book, std::string_view tracking);
-Done mark_came_back(Book& book, shop::ParcelId id);
-Done return_goods(Book& book,
-                  shop::ParcelId id); // of a parcel that came back: its goods are whole and on the shelf again
+enum class GoodsBack { undecided, on_the_shelf, written_off };
+struct CameBack {
+    std::string why{};
+    GoodsBack goods = GoodsBack::undecided;
+    bool send_again = false; // its orders are to be planned anew for what it held
+};
+// With what becomes of it, which may be said later too: once.
+Done mark_came_back(Book& book, shop::ParcelId id, const CameBack& back = {});
 
 struct PostageBought {
     std::int64_t id = 0;

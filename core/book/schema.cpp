@@ -256,11 +256,21 @@ CREATE INDEX parcel_on_its_way ON parcel (state) WHERE state <> 'handed over';
 CREATE INDEX hand_over_day ON hand_over_list (day);
 )sql";
 
+// Why a parcel came back and what became of it. Where it is sent again, what it held is owed once more.
+constexpr auto parcels_come_back = R"sql(
+ALTER TABLE parcel ADD COLUMN back_why TEXT NOT NULL DEFAULT '';
+ALTER TABLE parcel ADD COLUMN written_off INTEGER NOT NULL DEFAULT 0;
+ALTER TABLE parcel ADD COLUMN sent_again INTEGER NOT NULL DEFAULT 0;
+CREATE VIEW piece_sent AS SELECT parcel_piece.*, parcel.state, parcel.locked, parcel.list
+    FROM parcel_piece JOIN parcel ON parcel.id = parcel_piece.parcel WHERE parcel.sent_again = 0;
+)sql";
+
 } // namespace
 
 const std::vector<Migration>& migrations()
 {
-    static const std::vector<Migration> all{{1, first_tables}, {2, weighings_teach}, {3, movements_cost}};
+    static const std::vector<Migration> all{
+        {1, first_tables}, {2, weighings_teach}, {3, movements_cost}, {4, parcels_come_back}};
     return all;
 }
 

@@ -61,7 +61,7 @@ enum class StepKind {
     track,
     hand_over,
     came_back,
-    return_goods,
+    return_goods, // older books only
     receive,
     count,
     spoil,

@@ -77,15 +77,13 @@ void check_plan(const Book& book, const shop::Parcel& parcel, Findings& findings
 void check_parcels(const Book& book, Findings& findings)
 {
     for (const shop::Parcel& parcel : parcels(book)) check_plan(book, parcel, findings);
-    Query over(
-        book,
-        "SELECT orders.number, line, sum(parcel_piece.count), coalesce(max(order_line.count), 0) FROM parcel_piece "
-        "JOIN orders ON orders.id = parcel_piece.order_id "
-        "JOIN parcel ON parcel.id = parcel_piece.parcel "
-        "LEFT JOIN order_line ON order_line.order_id = orders.id AND place = line "
-        // An order that changed after planning stops its parcels; that is no fault of the book.
-        "WHERE orders.version = 1 GROUP BY orders.id, line "
-        "HAVING sum(parcel_piece.count) > coalesce(max(order_line.count), 0)");
+    Query over(book,
+               "SELECT orders.number, line, sum(piece_sent.count), coalesce(max(order_line.count), 0) FROM piece_sent "
+               "JOIN orders ON orders.id = piece_sent.order_id "
+               "LEFT JOIN order_line ON order_line.order_id = orders.id AND place = line "
+               // An order that changed after planning stops its parcels; that is no fault of the book.
+               "WHERE orders.version = 1 GROUP BY orders.id, line "
+               "HAVING sum(piece_sent.count) > coalesce(max(order_line.count), 0)");
     while (over.next()) {
         findings.push_back({Unsound::too_many_pieces,
                             fmt::format("order {}, line {}", over.text(0), over.integer(1) + 1),

@@ -88,6 +88,9 @@ ParcelAccount account_of(const ParcelFacts& facts, const shop::Cupboard& cupboar
     account.overridden = facts.overridden;
     account.came_back = facts.came_back;
     account.restocked = facts.restocked;
+    account.written_off = facts.written_off;
+    account.back_why = facts.back_why;
+    account.again = facts.again;
     return account;
 }
 
@@ -102,7 +105,7 @@ std::vector<Sum> sums(const std::vector<ParcelAccount>& accounts, Grouped by, Cu
         Sum& sum = at->second;
         if (fresh) {
             sum.key = key;
-            sum.total = sum.paid = sum.lost = Money{0, currency};
+            sum.total = sum.paid = sum.lost = sum.again = Money{0, currency};
         }
         ++sum.parcels;
         sum.came_back += a.came_back ? 1 : 0;
@@ -114,6 +117,7 @@ std::vector<Sum> sums(const std::vector<ParcelAccount>& accounts, Grouped by, Cu
         sum.total += a.total;
         sum.paid += a.paid;
         if (a.came_back) sum.lost += a.total;
+        if (a.again) sum.again += a.total;
         sum.seconds += a.seconds;
     }
     std::vector<Sum> list;

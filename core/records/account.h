@@ -24,7 +24,9 @@ struct ParcelFacts { // as the book holds them
     std::optional<Money> postage_paid; // by the buyer, for the whole order; given with its first parcel only
     std::optional<Weight> weighed;     // closed or labelled
     bool overridden = false;           // she said the weight is right although it did not look so
-    bool came_back = false, restocked = false;
+    bool came_back = false, restocked = false, written_off = false;
+    std::string back_why;
+    bool again = false; // carries what came back in another parcel
 };
 
 struct ParcelAccount {
@@ -36,7 +38,9 @@ struct ParcelAccount {
     std::optional<int> empty_permille;
     Weight expected;
     std::optional<Weight> weighed;
-    bool overridden = false, came_back = false, restocked = false;
+    bool overridden = false, came_back = false, restocked = false, written_off = false;
+    std::string back_why;
+    bool again = false;
 };
 
 // In the currency of the house; amounts in others are left out. Supplies cost what they cost on average when received,
@@ -50,7 +54,8 @@ struct Sum {
     int parcels = 0, came_back = 0, restocked = 0, overridden = 0;
     std::map<Spent, Money> spent;
     Money total, paid;
-    Money lost; // cost of parcels that came back: spent, and to be spent again
+    Money lost;  // cost of parcels that came back
+    Money again; // cost of parcels that carry it once more
     int seconds = 0;
 };
 std::vector<Sum> sums(const std::vector<ParcelAccount>& accounts, Grouped by, Currency currency); // by key

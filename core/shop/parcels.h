@@ -53,6 +53,9 @@ struct Parcel {
     std::optional<Money> postage;
     std::string tracking;
     std::optional<ListId> handed_over_on;
+    std::string back_why;     // where it came back
+    bool written_off = false; // what it held is not sold again
+    bool sent_again = false;  // its orders are owed what it held once more
 };
 
 } // namespace stow::shop

@@ -32,6 +32,10 @@ Page {
         controller.dispatch.pasteTracking(shown);
     }
 
+    function askBack() {
+        if (list.currentIndex >= 0) back.ask(list.currentIndex, controller.parcels.value(list.currentIndex, "number"));
+    }
+
     Keys.onPressed: event => {
         if (event.modifiers & (Qt.ControlModifier | Qt.AltModifier)) return;
         event.accepted = true;
@@ -50,7 +54,7 @@ Page {
         } else if (event.key === Qt.Key_V) {
             screen.pasteNumbers();
         } else if (event.key === Qt.Key_C) {
-            if (list.currentIndex >= 0) controller.cameBack(list.currentIndex);
+            screen.askBack();
         } else if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter || event.key === Qt.Key_T) {
             if (list.currentItem) list.currentItem.typeTracking();
         } else {
@@ -194,7 +198,7 @@ Page {
                 text: qsTr("Came back")
                 keyHint: "C"
                 enabled: list.currentIndex >= 0
-                onClicked: screen.controller.cameBack(list.currentIndex)
+                onClicked: screen.askBack()
             }
         }
         Flow { // files of the day, and one parcel in detail
@@ -342,6 +346,11 @@ Page {
         DispatchPanel {
             id: panel
             controller: screen.controller.dispatch
+            onClosed: list.forceActiveFocus()
+        },
+        BackPanel {
+            id: back
+            onDecided: (parcel, why, goods, again) => screen.controller.cameBack(parcel, why, goods, again)
             onClosed: list.forceActiveFocus()
         }
     ]

@@ -1,4 +1,5 @@
 // Parcels from plan to courier, and what they move.
+#include "core/book/verify.h"
 #include "small_shop.h"
 
 using namespace stow;
@@ -194,14 +195,45 @@ TEST(ComesBack, ItsGoodsMayGoBackOnTheShelfOnce)
     SmallShop shop;
     shop.stock_up();
     const shop::ParcelId id = shop.labelled("1001");
+    EXPECT_EQ(mark_came_back(shop.book, id).error().why, Why::wrong_state);
     hand_over(shop.book, "Skerry Post").value();
-    EXPECT_EQ(return_goods(shop.book, id).error().why, Why::wrong_state);
-    ASSERT_TRUE(mark_came_back(shop.book, id));
+    ASSERT_TRUE(mark_came_back(shop.book, id, {"nobody there", GoodsBack::undecided, false}));
+    EXPECT_EQ(mark_came_back(shop.book, id).error().why, Why::already_there);
     EXPECT_EQ(pieces_on_hand(shop.book).at({"INK-SEA"}), 18);
-    ASSERT_TRUE(return_goods(shop.book, id));
+    ASSERT_TRUE(mark_came_back(shop.book, id, {"", GoodsBack::on_the_shelf, false}));
     EXPECT_EQ(pieces_on_hand(shop.book).at({"INK-SEA"}), 20);
-    EXPECT_EQ(return_goods(shop.book, id).error().why, Why::already_there);
+    EXPECT_EQ(parcel(shop.book, id)->parcel.back_why, "nobody there") << "said before, and kept";
+    EXPECT_EQ(mark_came_back(shop.book, id, {"", GoodsBack::on_the_shelf, false}).error().why, Why::already_there);
+    EXPECT_EQ(mark_came_back(shop.book, id, {"", GoodsBack::written_off, false}).error().why, Why::already_there);
+    EXPECT_EQ(pieces_on_hand(shop.book).at({"INK-SEA"}), 20);
     EXPECT_EQ(supplies_on_hand(shop.book).at({"K2"}), shop::pieces(9)) << "the carton is used up";
+}
+
+TEST(ComesBack, WhatIsSentAgainIsPlannedAndPackedAnew)
+{
+    SmallShop shop;
+    shop.stock_up();
+    const shop::ParcelId id = shop.labelled("1001");
+    const shop::OrderId order = parcel(shop.book, id)->parcel.pieces[0].order;
+    hand_over(shop.book, "Skerry Post").value();
+    EXPECT_TRUE(orders_to_plan(shop.book).empty());
+    ASSERT_TRUE(mark_came_back(shop.book, id, {"crushed", GoodsBack::written_off, true}));
+    EXPECT_TRUE(parcel(shop.book, id)->parcel.written_off);
+    EXPECT_EQ(pieces_on_hand(shop.book).at({"INK-SEA"}), 18) << "what was written off stays away";
+    ASSERT_EQ(orders_to_plan(shop.book).size(), 1U);
+    EXPECT_TRUE(parcels_of(shop.book, order).empty());
+    const shop::ParcelId again = put_plan(shop.book, {order}, {shop.plan(order, 2)}).value().at(0);
+    EXPECT_TRUE(carries_again(shop.book, again));
+    EXPECT_FALSE(carries_again(shop.book, id));
+    EXPECT_FALSE(put_plan(shop.book, {}, {shop.plan(order, 1)})) << "no more than ordered, even so";
+    ASSERT_TRUE(mark_packed(shop.book, again));
+    EXPECT_EQ(pieces_on_hand(shop.book).at({"INK-SEA"}), 16);
+    ASSERT_TRUE(choose_service(shop.book, again, "Skerry Post", "PACKET", Money{690, {}}));
+    ASSERT_TRUE(mark_labelled(shop.book, again));
+    ASSERT_TRUE(hand_over(shop.book, "Skerry Post"));
+    EXPECT_TRUE(orders_to_plan(shop.book).empty()) << "all of it is on its way";
+    EXPECT_EQ(mark_came_back(shop.book, id, {"", GoodsBack::undecided, true}).error().why, Why::already_there);
+    EXPECT_TRUE(verify(shop.book).empty());
 }
 
 TEST(Records, FindWhatWasPackedOnADay)

@@ -69,6 +69,7 @@ TEST(Account, GroupsByWeekShopAndCountryAndCountsNothingTwice)
          {std::tuple{"1", "DE", "2026-11-23"}, {"2", "DE", "2026-11-29"}, {"3", "FR", "2026-11-30"}}) {
         ParcelFacts f = facts(number, "K", country, day);
         f.came_back = std::string(number) == "3";
+        f.again = std::string(number) == "2";
         all.push_back(account_of(f, cupboard(), {}));
     }
     const auto weeks = sums(all, Grouped::week, {});
@@ -77,6 +78,8 @@ TEST(Account, GroupsByWeekShopAndCountryAndCountsNothingTwice)
     EXPECT_EQ(weeks[0].parcels, 2);
     EXPECT_EQ(weeks[1].key, "2026-11-30");
     EXPECT_EQ(weeks[1].lost, all[2].total);
+    EXPECT_EQ(weeks[0].again, all[1].total);
+    EXPECT_EQ(weeks[1].again.minor, 0);
     const auto countries = sums(all, Grouped::country, {});
     ASSERT_EQ(countries.size(), 2U);
     Money whole{};
