@@ -169,6 +169,17 @@ QString HandOverController::setTracking(int index, const QString& number)
     return dispatch_.setTracking(number);
 }
 
+bool HandOverController::mayComeBack(int index)
+{
+    const LabelledRow* row = parcels_.shown(index);
+    const auto held = row != nullptr ? book::parcel(day_.book(), {row->parcel}) : std::nullopt;
+    if (!held) return false;
+    const shop::ParcelState state = held->parcel.state;
+    if (state == shop::ParcelState::handed_over || state == shop::ParcelState::came_back) return true;
+    emit said(tr("Parcel %1 has not left yet: it cannot have come back.").arg(text(held->parcel.number)));
+    return false;
+}
+
 void HandOverController::cameBack(int index, const QString& why, int goods, bool again)
 {
     const LabelledRow* row = parcels_.shown(index);

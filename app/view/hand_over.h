@@ -65,6 +65,7 @@ public:
 
     Q_INVOKABLE void courierIsHere(int carrier); // closes the list of exactly the labelled parcels, and prints it
     Q_INVOKABLE QString setTracking(int parcel, const QString& number);
+    Q_INVOKABLE bool mayComeBack(int parcel); // else says why not
     // `goods`: 0 not looked at yet, 1 on the shelf again, 2 written off.
     Q_INVOKABLE void cameBack(int parcel, const QString& why, int goods, bool again);
 

@@ -193,6 +193,49 @@
         </message>
     </context>
     <context>
+        <name>BackPanel</name>
+        <message>
+            <source>Parcel %1 came back</source>
+            <translation>Paket %1 kam zurück</translation>
+        </message>
+        <message>
+            <source>Why it came back</source>
+            <translation>Warum es zurückkam</translation>
+        </message>
+        <message>
+            <source>nobody there, address wrong, crushed on the way</source>
+            <translation>niemand da, Adresse falsch, unterwegs zerdrückt</translation>
+        </message>
+        <message>
+            <source>Its goods</source>
+            <translation>Seine Ware</translation>
+        </message>
+        <message>
+            <source>not looked at yet</source>
+            <translation>noch nicht angesehen</translation>
+        </message>
+        <message>
+            <source>whole, on the shelf again</source>
+            <translation>heil, wieder im Regal</translation>
+        </message>
+        <message>
+            <source>written off</source>
+            <translation>abgeschrieben</translation>
+        </message>
+        <message>
+            <source>Send it again: the order is planned anew</source>
+            <translation>Noch einmal schicken: die Bestellung wird neu geplant</translation>
+        </message>
+        <message>
+            <source>Note it</source>
+            <translation>Vermerken</translation>
+        </message>
+        <message>
+            <source>Enter</source>
+            <translation>Enter</translation>
+        </message>
+    </context>
+    <context>
         <name>BeforeSale</name>
         <message>
             <source>Before the sale</source>
@@ -1029,7 +1072,7 @@
             <translation>Sendungsnummer von %1</translation>
         </message>
         <message>
-            <source>A carrier's file with tracking numbers</source>
+            <source>A carrier&apos;s file with tracking numbers</source>
             <translation>Datei eines Zustellers mit Sendungsnummern</translation>
         </message>
         <message>
@@ -1530,7 +1573,7 @@
             <translation>Die Datei lässt sich nicht schreiben.</translation>
         </message>
         <message>
-            <source>Counted: what the ledger used in packing, and the goods' own packaging; not what was used again. Each country's register decides what is to be reported.</source>
+            <source>Counted: what the ledger used in packing, and the goods&apos; own packaging; not what was used again. Each country&apos;s register decides what is to be reported.</source>
             <translation>Gezählt: was beim Packen laut Bestandsbuch verbraucht wurde, und die eigene Verpackung der Waren; nicht, was wiederverwendet wurde. Was zu melden ist, entscheidet das Register jedes Landes.</translation>
         </message>
         <message numerus="yes">
@@ -1723,7 +1766,7 @@
             <translation>Neu</translation>
         </message>
         <message>
-            <source>Next year's</source>
+            <source>Next year&apos;s</source>
             <translation>Fürs nächste Jahr</translation>
         </message>
         <message>
@@ -1735,7 +1778,7 @@
             <translation>Noch keine Preisliste</translation>
         </message>
         <message>
-            <source>A carrier's services, zones, formats and steps as one table. Without one, parcels are planned but not priced.</source>
+            <source>A carrier&apos;s services, zones, formats and steps as one table. Without one, parcels are planned but not priced.</source>
             <translation>Dienste, Zonen, Formate und Stufen eines Zustellers in einer Tabelle. Ohne sie werden Pakete geplant, aber ohne Preis.</translation>
         </message>
         <message>
@@ -1787,7 +1830,7 @@
             <translation>Ein Paket probieren (T): Länge Breite Höhe, Gramm, Land, Postleitzahl</translation>
         </message>
         <message>
-            <source>A carrier's rate sheet</source>
+            <source>A carrier&apos;s rate sheet</source>
             <translation>Preisliste eines Zustellers</translation>
         </message>
         <message>
@@ -2445,7 +2488,7 @@
             <translation>Ausführung</translation>
         </message>
         <message>
-            <source>the shop's code</source>
+            <source>the shop&apos;s code</source>
             <translation>Code des Ladens</translation>
         </message>
         <message>
@@ -3259,6 +3302,14 @@
             <source>Parcel %1 came back</source>
             <translation>Paket %1 kam zurück</translation>
         </message>
+        <message>
+            <source>Parcel %1 has not left yet: it cannot have come back.</source>
+            <translation>Paket %1 ist noch nicht fort: es kann nicht zurückgekommen sein.</translation>
+        </message>
+        <message>
+            <source>Parcel %1 came back; its order is to be planned anew</source>
+            <translation>Paket %1 kam zurück; seine Bestellung ist neu zu planen</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::HouseController</name>
@@ -3283,7 +3334,7 @@
             <translation>Sprache des Programms</translation>
         </message>
         <message>
-            <source>%1; empty: the system's. From the next start on</source>
+            <source>%1; empty: the system&apos;s. From the next start on</source>
             <translation>%1; leer: die des Systems. Ab dem nächsten Start</translation>
         </message>
         <message>
@@ -3367,7 +3418,7 @@
             <translation>Wölbung nach dem Schließen</translation>
         </message>
         <message>
-            <source>added before the carrier's limits are checked</source>
+            <source>added before the carrier&apos;s limits are checked</source>
             <translation>zugeschlagen, bevor die Grenzen des Zustellers geprüft werden</translation>
         </message>
         <message>
@@ -3918,7 +3969,7 @@
             <translation>davon Waren wieder im Regal</translation>
         </message>
         <message>
-            <source>%1 of it the goods' own</source>
+            <source>%1 of it the goods&apos; own</source>
             <translation>davon %1 eigene der Waren</translation>
         </message>
         <message>
@@ -3946,7 +3997,7 @@
             <translation>Es gibt noch nichts zu schreiben.</translation>
         </message>
         <message>
-            <source>Packaging of %1 in %2. It counts what the ledger used and the goods' own; each country's register decides what is to be reported.</source>
+            <source>Packaging of %1 in %2. It counts what the ledger used and the goods&apos; own; each country&apos;s register decides what is to be reported.</source>
             <translation>Verpackung von %1 in %2. Gezählt ist, was laut Bestandsbuch verbraucht wurde, und die eigene der Waren; was zu melden ist, entscheidet das Register jedes Landes.</translation>
         </message>
         <message>
@@ -4017,6 +4068,18 @@
             <source>postage</source>
             <translation>Porto</translation>
         </message>
+        <message>
+            <source>of these, goods written off</source>
+            <translation>davon Ware abgeschrieben</translation>
+        </message>
+        <message>
+            <source>sent again</source>
+            <translation>noch einmal geschickt</translation>
+        </message>
+        <message>
+            <source>they cost %1 more</source>
+            <translation>sie kosteten %1 zusätzlich</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::SendingController</name>
@@ -4061,7 +4124,7 @@
             <translation>ein Betrag; „below“ davor, wenn der Betrag selbst schon ein CN 23 braucht</translation>
         </message>
         <message>
-            <source>Places in and out of the Union's customs and tax areas</source>
+            <source>Places in and out of the Union&apos;s customs and tax areas</source>
             <translation>Orte in und außerhalb der Zoll- und Steuergebiete der Union</translation>
         </message>
         <message>
@@ -4621,7 +4684,7 @@
             <translation>rückgängig gemacht</translation>
         </message>
         <message>
-            <source>a buyer's data erased</source>
+            <source>a buyer&apos;s data erased</source>
             <translation>Daten einer Käuferin gelöscht</translation>
         </message>
         <message>
@@ -5025,7 +5088,7 @@
             <translation>es gilt nicht mehr</translation>
         </message>
         <message>
-            <source>another currency than the sheet's</source>
+            <source>another currency than the sheet&apos;s</source>
             <translation>eine andere Währung als die der Liste</translation>
         </message>
         <message>
@@ -5144,6 +5207,10 @@
         <message>
             <source>%1 more of %2 would be used</source>
             <translation>%1 mehr von %2 würden gebraucht</translation>
+        </message>
+        <message>
+            <source>parcel %1 came back: %2</source>
+            <translation>Paket %1 kam zurück: %2</translation>
         </message>
     </context>
 </TS>

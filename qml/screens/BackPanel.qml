@@ -36,8 +36,9 @@ Panel {
         text: qsTr("Its goods")
         quiet: true
     }
-    RowLayout {
+    Flow {
         spacing: 8
+        Layout.fillWidth: true
         Repeater {
             model: [qsTr("not looked at yet"), qsTr("whole, on the shelf again"), qsTr("written off")]
             Button {

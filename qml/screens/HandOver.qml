@@ -33,7 +33,8 @@ Page {
     }
 
     function askBack() {
-        if (list.currentIndex >= 0) back.ask(list.currentIndex, controller.parcels.value(list.currentIndex, "number"));
+        const row = list.currentIndex;
+        if (row >= 0 && controller.mayComeBack(row)) back.ask(row, controller.parcels.value(row, "number"));
     }
 
     Keys.onPressed: event => {

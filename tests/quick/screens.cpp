@@ -176,6 +176,10 @@ int main(int argc, char** argv)
         pictures.press(Qt::Key_D);
         pictures.take(QStringLiteral("hand_over_one"));
         pictures.press(Qt::Key_Escape);
+        for (int row = 1; row < desk.handOver()->parcels()->count(); ++row) pictures.press(Qt::Key_Down);
+        pictures.press(Qt::Key_C); // the last one has left
+        pictures.take(QStringLiteral("hand_over_back"));
+        pictures.press(Qt::Key_Escape);
     }
     pictures.press(Qt::Key_F, Qt::ControlModifier);
     pictures.type("al");

@@ -1,5 +1,6 @@
 // What leaves the house as a file, at the window: the send file of a carrier, numbers pasted back, the files and
 // messages of what was handed over, and the table of postage to charge.
+#include "core/book/orders.h"
 #include "core/papers/payload.h"
 #include "tests/quick/workshop.h"
 
@@ -35,6 +36,7 @@ private slots:
     void shops_and_buyers_are_told();
     void nothing_is_told_before_it_went();
     void a_number_is_tied_to_its_parcel_by_scan();
+    void a_parcel_that_came_back_goes_out_again();
     void the_table_of_postage_holds_every_good();
 
 private:
@@ -171,6 +173,32 @@ void SendingTest::a_number_is_tied_to_its_parcel_by_scan()
     }
     shop.at().scan(QString::fromStdString(papers::to_text({papers::Payload::Kind::parcel, held(here).number}).value()));
     QTRY_VERIFY(held(here).state == shop::ParcelState::labelled);
+}
+
+void SendingTest::a_parcel_that_came_back_goes_out_again()
+{
+    Workshop shop(*planned_);
+    QVERIFY(at_hand_over(shop));
+    shop.at().letter(Qt::Key_C); // with its courier to come, it cannot have come back
+    QVERIFY2(shop.at().reads(QStringLiteral("has not left yet")), qPrintable(shop.at().all_words()));
+    const int carriers = shop.desk().handOver()->carriers()->count();
+    for (int carrier = 0; carrier < carriers; ++carrier) shop.at().letter(static_cast<Qt::Key>(Qt::Key_1 + carrier));
+    const auto to_plan = book::orders_to_plan(shop.book()).size();
+    shop.at().letter(Qt::Key_C);
+    shop.at().type(QStringLiteral("crushed"));
+    shop.at().click(shop.at().named(QStringLiteral("written off")));
+    shop.at().click(shop.at().beginning(QStringLiteral("Send it again"), QAccessible::CheckBox));
+    shop.at().click(shop.at().beginning(QStringLiteral("Note it"), QAccessible::Button));
+    shop.at().settle();
+    const auto back = book::parcels_in(shop.book(), shop::ParcelState::came_back);
+    QVERIFY2(back.size() == 1, qPrintable(shop.at().all_words()));
+    QCOMPARE(back.front().back_why, std::string("crushed"));
+    QVERIFY(back.front().written_off && back.front().sent_again);
+    QVERIFY(book::orders_to_plan(shop.book()).size() > to_plan);
+    shop.at().press(Qt::Key_Z, Qt::ControlModifier); // one step
+    shop.at().settle();
+    QVERIFY(book::parcels_in(shop.book(), shop::ParcelState::came_back).empty());
+    QCOMPARE(book::orders_to_plan(shop.book()).size(), to_plan);
 }
 
 void SendingTest::the_table_of_postage_holds_every_good()
