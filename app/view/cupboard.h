@@ -52,12 +52,14 @@ public:
     // Keys as `good` gives them. Empty: kept; else what is wrong, and with which field.
     Q_INVOKABLE QString keep(const QVariantMap& good);
     Q_INVOKABLE QString count(int row, const QString& pieces);
+    Q_INVOKABLE void printMaking(); // what is to be made next
     Q_INVOKABLE void takeIn(const QUrl& file);
     void refresh();
 
 signals:
     void changed();
     void said(const QString& words);
+    void written(const QString& paper, const QString& file);
 
 private:
     Day& day_;

@@ -1,3 +1,5 @@
+#include "app/day_papers.h"
+#include "app/supply_papers.h"
 #include "app/take_in.h"
 #include "app/view/cupboard.h"
 #include "app/view/taken_words.h"
@@ -235,6 +237,13 @@ QString GoodsController::count(int index, const QString& pieces)
     }
     day_.moved();
     return {};
+}
+
+void GoodsController::printMaking()
+{
+    const auto file = write_making_list(day_, paper_folder(day_));
+    if (file) emit written(QStringLiteral("making-list"), text(file->string()));
+    emit said(file ? tr("Making list: %1").arg(text(file->string())) : tr("There is nothing to make."));
 }
 
 void GoodsController::takeIn(const QUrl& file)

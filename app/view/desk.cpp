@@ -40,6 +40,7 @@ Desk::Desk(Day& day, QObject* parent)
     connect(&bench_, &BenchController::written, this, &Desk::print);
     connect(&hand_over_, &HandOverController::written, this, &Desk::print);
     connect(cupboard_.supplies(), &SuppliesController::written, this, &Desk::print);
+    connect(cupboard_.goods(), &GoodsController::written, this, &Desk::print);
     connect(&print_queue_, &printing::PrintQueue::changed, this, &Desk::printTroubleChanged);
     connect(&pick_, &PickController::wrong, this, &Desk::stop);
     connect(&bench_, &BenchController::wrong, this, &Desk::stop);

@@ -898,6 +898,10 @@
             <translation>Datei aufnehmen</translation>
         </message>
         <message>
+            <source>Making list</source>
+            <translation>Fertigungsliste</translation>
+        </message>
+        <message>
             <source>No goods yet</source>
             <translation>Noch keine Waren</translation>
         </message>
@@ -1231,6 +1235,10 @@
         <message>
             <source>Reorder list</source>
             <translation>Nachbestellliste</translation>
+        </message>
+        <message>
+            <source>Making list</source>
+            <translation>Fertigungsliste</translation>
         </message>
     </context>
     <context>
@@ -3227,6 +3235,14 @@
         <message>
             <source>the third measure is not a number of millimetres above zero</source>
             <translation>das dritte Maß ist keine Millimeterzahl über null</translation>
+        </message>
+        <message>
+            <source>Making list: %1</source>
+            <translation>Fertigungsliste: %1</translation>
+        </message>
+        <message>
+            <source>There is nothing to make.</source>
+            <translation>Es ist nichts zu fertigen.</translation>
         </message>
     </context>
     <context>

@@ -24,6 +24,9 @@ Page {
         case Qt.Key_O:
             files.open();
             break;
+        case Qt.Key_M:
+            controller.printMaking();
+            break;
         case Qt.Key_Return:
         case Qt.Key_Enter:
             panel.show(list.currentIndex);
@@ -44,6 +47,12 @@ Page {
             text: qsTr("New good")
             keyHint: "N"
             onClicked: panel.begin()
+        },
+        Button {
+            text: qsTr("Making list")
+            keyHint: "M"
+            visible: !screen.tight
+            onClicked: screen.controller.printMaking()
         },
         Button {
             text: qsTr("Take in a file")

@@ -36,6 +36,7 @@ private slots:
     void receives_for_a_price_and_spoils_with_a_reason();
     void flags_what_is_less_than_none();
     void prints_the_reorder_list_by_key();
+    void prints_the_making_list_by_key();
     void opens_the_parcels_behind_a_figure();
 
 private:
@@ -128,6 +129,16 @@ void SuppliesTest::prints_the_reorder_list_by_key()
     QFile csv(papers.filePath(QStringLiteral("reorder-list.csv")));
     QVERIFY(csv.open(QIODevice::ReadOnly));
     QVERIFY(csv.readAll().contains("TAPE"));
+}
+
+void SuppliesTest::prints_the_making_list_by_key()
+{
+    shop_ = std::make_unique<Workshop>(*planned_);
+    QVERIFY(shop_->open());
+    open_shelf(Qt::Key_1);
+    shop_->at().letter(Qt::Key_M);
+    const QDir papers(shop_->folder() + QStringLiteral("/papers"));
+    QTRY_VERIFY2(papers.exists(QStringLiteral("making-list.pdf")), qPrintable(shop_->at().all_words()));
 }
 
 void SuppliesTest::opens_the_parcels_behind_a_figure()
