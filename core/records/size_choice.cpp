@@ -1,10 +1,8 @@
 #include "core/records/size_choice.h"
 
 #include <algorithm>
-#include <cmath>
 #include <limits>
 #include <map>
-#include <numeric>
 #include <random>
 
 namespace stow::records {
