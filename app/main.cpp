@@ -73,7 +73,8 @@ int main(int argc, char** argv)
         const auto day = command::open_day(context);
         if (!day) return command::book_unusable;
         if (!window_possible) return command::print_today(context, *day);
-        if (const auto language = book::remembered(day->book(), words::remembered_language); language && !language->empty()) {
+        if (const auto language = book::remembered(day->book(), words::remembered_language);
+            language && !language->empty()) {
             words::install_translations(application, QString::fromStdString(*language));
         }
         return open_window(application, *day);

@@ -48,8 +48,7 @@ int main(int argc, char** argv)
         const records::SizeChoice choice = chooser.choose(k, run);
         rows.push_back({fmt::to_string(k), fmt::format("{:.2f}", static_cast<double>(choice.cost) / 100),
                         fmt::to_string(choice.served), fmt::to_string(choice.not_served),
-                        fmt::format("{:.2f}", choice.gap() * 100),
-                        fmt::format("{:.1f}", watch.seconds())});
+                        fmt::format("{:.2f}", choice.gap() * 100), fmt::format("{:.1f}", watch.seconds())});
     }
     bench::print_table({"sizes", "cost", "orders served", "not served", "proven gap %", "s since the start"}, rows);
     return 0;
