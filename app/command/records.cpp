@@ -40,8 +40,8 @@ bool write_parcels(const std::string& file, const std::vector<records::ParcelAcc
     std::ofstream out(file, std::ios::binary);
     out << "parcel,packed_on,order,shop,country";
     for (const records::Spent on : records::all_spent) out << ',' << records::name_of(on);
-    out << ",total,postage_paid,minutes,empty_percent,expected_g,weighed_g,overridden,came_back,why,restocked,written_"
-           "off,sent_again\n";
+    out << ",total,postage_paid,minutes,empty_percent,expected_g,weighed_g,overridden,"
+           "came_back,why,restocked,written_off,sent_again\n";
     for (const records::ParcelAccount& a : accounts) {
         out << a.number << ',' << to_text(a.packed_on) << ',' << csv_cell(a.order) << ',' << csv_cell(a.shop) << ','
             << a.country;

@@ -261,7 +261,7 @@ constexpr auto parcels_come_back = R"sql(
 ALTER TABLE parcel ADD COLUMN back_why TEXT NOT NULL DEFAULT '';
 ALTER TABLE parcel ADD COLUMN written_off INTEGER NOT NULL DEFAULT 0;
 ALTER TABLE parcel ADD COLUMN sent_again INTEGER NOT NULL DEFAULT 0;
-CREATE VIEW piece_sent AS SELECT parcel_piece.*, parcel.state, parcel.locked, parcel.list
+CREATE VIEW piece_sent AS SELECT parcel_piece.*, parcel.state, parcel.locked
     FROM parcel_piece JOIN parcel ON parcel.id = parcel_piece.parcel WHERE parcel.sent_again = 0;
 )sql";
 
