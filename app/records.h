@@ -3,19 +3,18 @@
 
 #include "app/day.h"
 #include "core/records/account.h"
-#include "core/records/size_advice.h"
-#include "core/records/summary.h"
+
+#include <filesystem>
+#include <optional>
 
 namespace stow {
 
-// Parcels packed from `from` to `until`, inclusive.
-records::Summary records_of(const Day& day, Date from, Date until);
-
-// Each parcel packed in those days, for accounts and materials.
-std::vector<records::ParcelFacts> parcel_facts(const Day& day, Date from, Date until);
 std::vector<records::ParcelAccount> parcel_accounts(const Day& day, const std::vector<records::ParcelFacts>& facts);
 
-// The blocks that contents were packed as, of all cartons packed in those days: for the choice of sizes.
-std::vector<records::PackedShape> packed_shapes(const Day& day, Date from, Date until);
+// Packaging of those days by country and material: "packaging.pdf" and "packaging.csv". Nothing: it cannot be written.
+std::string materials_csv(const Day& day, const std::vector<records::ParcelFacts>& facts, Date from, Date until);
+std::optional<std::filesystem::path> write_material_report(const Day& day,
+                                                           const std::vector<records::ParcelFacts>& facts, Date from,
+                                                           Date until, const std::filesystem::path& folder);
 
 } // namespace stow

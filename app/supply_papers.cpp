@@ -25,8 +25,15 @@ const Words& hers()
     return words;
 }
 
-std::optional<std::filesystem::path> written(const std::filesystem::path& folder, const std::string& name,
-                                             const papers::Document& document)
+std::string amount(shop::Amount a, shop::Unit unit)
+{
+    return words::amount(a, unit, QLocale::c()).toStdString();
+}
+
+} // namespace
+
+std::optional<std::filesystem::path> write_document(const std::filesystem::path& folder, const std::string& name,
+                                                    const papers::Document& document)
 {
     std::error_code error;
     std::filesystem::create_directories(folder, error);
@@ -36,13 +43,6 @@ std::optional<std::filesystem::path> written(const std::filesystem::path& folder
     }
     return file;
 }
-
-std::string amount(shop::Amount a, shop::Unit unit)
-{
-    return words::amount(a, unit, QLocale::c()).toStdString();
-}
-
-} // namespace
 
 std::string csv_cell(const std::string& text)
 {
@@ -55,7 +55,8 @@ std::string csv_cell(const std::string& text)
 std::map<shop::SupplyCode, supplies::Outlook> outlook_of(const Day& day)
 {
     return supplies::outlook(day.cupboard().supplies, day.cupboard().on_hand, book::supplies_reserved(day.book()),
-                             book::weekly_use(day.book(), day.book().now(), supplies::weeks_known));
+                             book::weekly_use(day.book(), day.book().now(), supplies::weeks_known),
+                             day.cupboard().house.service_percent / 100.0);
 }
 
 std::vector<supplies::ReorderList> reorder_lists(const Day& day)
@@ -104,7 +105,7 @@ std::optional<std::filesystem::path> write_reorder_list(const Day& day, const st
     }
     if (list.groups.empty()) return std::nullopt;
     const painting::FontMeasure measure;
-    auto file = written(folder, "reorder-list", papers::lay_out(list, papers::Format::a4, hers(), measure));
+    auto file = write_document(folder, "reorder-list", papers::lay_out(list, papers::Format::a4, hers(), measure));
     if (!file) return std::nullopt;
     std::ofstream out(folder / "reorder-list.csv", std::ios::binary);
     out << csv;
@@ -131,7 +132,7 @@ std::optional<std::filesystem::path> write_making_list(const Day& day, const std
     if (group.lines.empty()) return std::nullopt;
     list.groups.push_back(std::move(group));
     const painting::FontMeasure measure;
-    return written(folder, "making-list", papers::lay_out(list, papers::Format::a4, hers(), measure));
+    return write_document(folder, "making-list", papers::lay_out(list, papers::Format::a4, hers(), measure));
 }
 
 std::optional<std::filesystem::path> write_box_template(const paperbox::Wanted& wanted,
@@ -147,7 +148,7 @@ std::optional<std::filesystem::path> write_box_template(const paperbox::Wanted& 
             .toStdString(),
         *laid.net};
     const painting::FontMeasure measure;
-    return written(folder, "paper-box-" + kind, papers::lay_out(box, papers::Format::a4, hers(), measure));
+    return write_document(folder, "paper-box-" + kind, papers::lay_out(box, papers::Format::a4, hers(), measure));
 }
 
 } // namespace stow

@@ -3,6 +3,7 @@
 
 #include "app/day.h"
 #include "core/paperbox/net.h"
+#include "core/papers/display_list.h"
 #include "core/planning/making.h"
 #include "core/supplies/outlook.h"
 
@@ -20,6 +21,10 @@ std::optional<std::filesystem::path> write_reorder_list(const Day& day, const st
 std::optional<std::filesystem::path> write_making_list(const Day& day, const std::filesystem::path& folder);
 std::optional<std::filesystem::path> write_box_template(const paperbox::Wanted& wanted,
                                                         const std::filesystem::path& folder);
+
+// NAME.pdf in the folder, which is made if need be. Nothing: it cannot be written.
+std::optional<std::filesystem::path> write_document(const std::filesystem::path& folder, const std::string& name,
+                                                    const papers::Document& document);
 
 // A cell for a file with commas.
 std::string csv_cell(const std::string& text);

@@ -170,7 +170,7 @@ public:
         for (const shop::ParcelId id : first) {
             const auto held = book::parcel(day_.book(), id);
             const planning::ParcelPlan& plan = held->plan;
-            (void)book::weigh(day_.book(), id, shop::WeighingStage::closed, to_step(plan.weight.mean));
+            (void)book::weigh(day_.book(), id, {shop::WeighingStage::closed, to_step(plan.weight.mean)});
             (void)book::mark_packed(day_.book(), id);
             if (!plan.chosen) continue;
             const postage::Quote& quote = plan.quotes[*plan.chosen];

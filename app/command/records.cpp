@@ -3,6 +3,7 @@
 #include "app/command/command.h"
 #include "app/supply_papers.h"
 #include "app/words/format.h"
+#include "core/book/parcels.h"
 
 #include <fmt/format.h>
 #include <fstream>
@@ -14,7 +15,7 @@ namespace stow::command {
 namespace {
 
 struct Options {
-    std::string from, until, by, materials_csv, parcels_csv;
+    std::string from, until, by, materials_csv, parcels_csv, report;
 };
 
 // A number without a group separator.
@@ -23,15 +24,10 @@ std::string plain(Money m)
     return words::money(m, QLocale::c()).remove(QLatin1Char(',')).toStdString();
 }
 
-bool write_materials(const std::string& file, const std::vector<records::ParcelFacts>& facts, const Day& day, Date from,
-                     Date until)
+bool write_text(const std::string& file, const std::string& text)
 {
     std::ofstream out(file, std::ios::binary);
-    out << "from,until,country,material,grams,of_goods_grams\n";
-    for (const records::MaterialLine& line : records::materials(facts, day.cupboard())) {
-        out << to_text(from) << ',' << to_text(until) << ',' << line.country << ',' << shop::name_of(line.material)
-            << ',' << fmt::format("{:.1f},{:.1f}\n", in_grams(line.weight), in_grams(line.of_goods));
-    }
+    out << text;
     return static_cast<bool>(out.flush());
 }
 
@@ -40,7 +36,7 @@ bool write_parcels(const std::string& file, const std::vector<records::ParcelAcc
     std::ofstream out(file, std::ios::binary);
     out << "parcel,packed_on,order,shop,country";
     for (const records::Spent on : records::all_spent) out << ',' << records::name_of(on);
-    out << ",total,postage_paid,minutes,empty_percent,expected_g,weighed_g,overridden,"
+    out << ",total,postage_paid,minutes,empty_percent,expected_g,weighed_g,overridden,overridden_why,"
            "came_back,why,restocked,written_off,sent_again\n";
     for (const records::ParcelAccount& a : accounts) {
         out << a.number << ',' << to_text(a.packed_on) << ',' << csv_cell(a.order) << ',' << csv_cell(a.shop) << ','
@@ -51,10 +47,10 @@ bool write_parcels(const std::string& file, const std::vector<records::ParcelAcc
         }
         out << ',' << plain(a.total) << ',' << plain(a.paid)
             << fmt::format(",{:.1f},{},{:.1f},{}", a.seconds / 60.0,
-                           a.empty_permille ? fmt::format("{:.1f}", *a.empty_permille / 10.0) : "",
+                           a.empty_permille() ? fmt::format("{:.1f}", *a.empty_permille() / 10.0) : "",
                            in_grams(a.expected), a.weighed ? fmt::format("{:.1f}", in_grams(*a.weighed)) : "")
-            << ',' << a.overridden << ',' << a.came_back << ',' << csv_cell(a.back_why) << ',' << a.restocked << ','
-            << a.written_off << ',' << a.again << '\n';
+            << ',' << a.overridden << ',' << csv_cell(a.overridden_why) << ',' << a.came_back << ','
+            << csv_cell(a.back_why) << ',' << a.restocked << ',' << a.written_off << ',' << a.again << '\n';
     }
     return static_cast<bool>(out.flush());
 }
@@ -86,14 +82,20 @@ int show_records(Context& context, const Options& options)
         say(context.err, QObject::tr("Dates are written as 2026-11-25."));
         return usage;
     }
+    const auto facts = book::packed_facts(day->book(), *from, *until);
+    const auto accounts = parcel_accounts(*day, facts);
+    const Currency currency = day->cupboard().house.currency;
     const auto by = grouped(options.by);
-    if (by || !options.materials_csv.empty() || !options.parcels_csv.empty()) {
-        const auto facts = parcel_facts(*day, *from, *until);
-        const auto accounts = parcel_accounts(*day, facts);
-        if (by) show_sums(context, records::sums(accounts, *by, day->cupboard().house.currency));
-        const bool kept =
-            (options.materials_csv.empty() || write_materials(options.materials_csv, facts, *day, *from, *until)) &&
-            (options.parcels_csv.empty() || write_parcels(options.parcels_csv, accounts));
+    if (by || !options.materials_csv.empty() || !options.parcels_csv.empty() || !options.report.empty()) {
+        if (by) show_sums(context, records::sums(accounts, *by, currency));
+        bool kept = (options.materials_csv.empty() ||
+                     write_text(options.materials_csv, materials_csv(*day, facts, *from, *until))) &&
+                    (options.parcels_csv.empty() || write_parcels(options.parcels_csv, accounts));
+        if (!options.report.empty()) {
+            const auto file = write_material_report(*day, facts, *from, *until, options.report);
+            if (file) say(context.err, QString::fromStdString(file->string()));
+            kept = kept && file.has_value();
+        }
         if (!kept) say(context.err, QObject::tr("The file cannot be written."));
         if (!options.materials_csv.empty()) {
             say(context.err,
@@ -102,42 +104,48 @@ int show_records(Context& context, const Options& options)
         }
         return kept ? done : refused;
     }
-    const records::Summary s = records_of(*day, *from, *until);
-    const auto empty = s.empty_permille();
+    const records::Sum sum = records::sum_of(accounts, currency);
+    const auto materials = records::materials(facts, day->cupboard());
+    const auto spent = sum.spent.find(records::Spent::postage);
+    const Money postage = spent == sum.spent.end() ? Money{0, currency} : spent->second;
+    const Money packaging = sum.total - postage;
+    const auto empty = sum.empty_permille();
     if (context.json) {
-        auto materials = nlohmann::json::array();
-        for (const auto& [key, weight] : s.packaging_by_material) {
-            materials.push_back({{"material", std::string(shop::name_of(key.first))},
-                                 {"country", key.second},
-                                 {"weight_g", in_grams(weight)}});
+        auto list = nlohmann::json::array();
+        for (const records::MaterialLine& line : materials) {
+            list.push_back({{"material", std::string(shop::name_of(line.material))},
+                            {"country", line.country},
+                            {"weight_g", in_grams(line.weight)},
+                            {"of_goods_g", in_grams(line.of_goods)}});
         }
         nlohmann::json document{{"from", to_text(*from)},
                                 {"until", to_text(*until)},
-                                {"parcels", s.parcels},
-                                {"postage", to_text(s.postage)},
-                                {"packaging", to_text(s.packaging)},
-                                {"weighed", s.weighed},
-                                {"off_by_g", in_grams(s.off_by)},
-                                {"packaging_by_material", std::move(materials)}};
+                                {"parcels", sum.parcels},
+                                {"postage", to_text(postage)},
+                                {"packaging", to_text(packaging)},
+                                {"weighed", sum.weighed},
+                                {"off_by_g", in_grams(sum.off_by())},
+                                {"packaging_by_material", std::move(list)}};
         if (empty) document["empty_space_percent"] = *empty / 10.0;
         context.out << document.dump() << '\n';
         return done;
     }
     const QLocale plain = QLocale::c();
-    say(context.out, QObject::tr("%n parcels", nullptr, s.parcels));
+    say(context.out, QObject::tr("%n parcels", nullptr, sum.parcels));
     say(context.out,
         QObject::tr("postage %1, packaging %2")
-            .arg(words::money_with_currency(s.postage, plain), words::money_with_currency(s.packaging, plain)));
+            .arg(words::money_with_currency(postage, plain), words::money_with_currency(packaging, plain)));
     if (empty) {
         say(context.out,
             QObject::tr("empty space %1 % (our estimate after EU 2025/40, Art. 24; the official method was "
                         "not adopted when this was written)")
                 .arg(plain.toString(*empty / 10.0, 'f', 1)));
     }
-    for (const auto& [key, weight] : s.packaging_by_material) {
-        say(context.out, QStringLiteral("%1  %2  %3")
-                             .arg(QString::fromStdString(key.second),
-                                  QString::fromUtf8(shop::name_of(key.first).data()), words::weight(weight, plain)));
+    for (const records::MaterialLine& line : materials) {
+        say(context.out,
+            QStringLiteral("%1  %2  %3")
+                .arg(QString::fromStdString(line.country), QString::fromUtf8(shop::name_of(line.material).data()),
+                     words::weight(line.weight, plain)));
     }
     return done;
 }
@@ -155,6 +163,7 @@ void add_records(CLI::App& app, Context& context)
         ->check(CLI::IsMember({"week", "shop", "country"}));
     command->add_option("--materials", options->materials_csv, "Packaging by country and material, as CSV");
     command->add_option("--parcels", options->parcels_csv, "Every parcel with what it cost, as CSV");
+    command->add_option("--report", options->report, "Folder for the same on paper, packaging.pdf with its CSV");
     command->callback([&context, options] { context.exit = show_records(context, *options); });
 }
 

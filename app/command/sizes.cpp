@@ -1,9 +1,10 @@
 #include "app/command/command.h"
-#include "app/records.h"
 #include "app/words/format.h"
 #include "app/words/reasons.h"
+#include "core/book/parcels.h"
 #include "core/intake/csv.h"
 #include "core/intake/supplies_csv.h"
+#include "core/records/size_advice.h"
 
 #include <nlohmann/json.hpp>
 #include <ostream>
@@ -45,7 +46,8 @@ int advise(Context& context, const Options& options)
     wish.most = options.most;
     wish.weeks_kept_back = options.weeks;
     Run run;
-    const auto advice = records::advise_sizes(packed_shapes(*day, *from, day->today()), day->cupboard(), wish, run);
+    const auto history = records::shapes_of(book::packed_facts(day->book(), *from, day->today()));
+    const auto advice = records::advise_sizes(history, day->cupboard(), wish, run);
     auto curve = nlohmann::json::array();
     for (std::size_t k = 0; k < advice.curve.size(); ++k) {
         const records::SizeChoice& choice = advice.curve[k];

@@ -12,7 +12,7 @@ namespace stow::command {
 namespace {
 
 struct Options {
-    std::string parcel, grams, stage = "closed";
+    std::string parcel, grams, stage = "closed", why;
     bool anyway = false;
 };
 
@@ -35,7 +35,8 @@ int weigh(Context& context, const Options& options)
     const weighing::Finding& finding = check.finding;
     const bool right = finding.verdict == weighing::Finding::Verdict::right;
     if (right || options.anyway) {
-        const book::Reading reading{stage, {*weight}, !right, check.by_parts, std::nullopt}; // nothing was scanned
+        const book::Reading reading{stage,          {*weight},   !right, right ? std::string() : options.why,
+                                    check.by_parts, std::nullopt}; // nothing was scanned
         if (const auto kept = book::weigh(day->book(), parcel->parcel.id, reading); !kept) {
             say(context.err, words::refused(kept.error()));
             return refused;
@@ -69,6 +70,7 @@ void add_weigh(CLI::App& app, Context& context)
     command->add_option("--stage", options->stage, "contents (before filler), closed or labelled")
         ->check(CLI::IsMember({"contents", "closed", "labelled"}));
     command->add_flag("--anyway", options->anyway, "Keep the weight although it does not look right");
+    command->add_option("--why", options->why, "Why it stands all the same, for the records");
     command->callback([&context, options] { context.exit = weigh(context, *options); });
 }
 

@@ -284,18 +284,29 @@ void BenchController::scaleSays(const weighing::ScaleSays& said)
     if (weighing_step && verdict_kind_ == 1) done(); // right: on to the label, hands free
 }
 
-bool BenchController::take(Weight weight, bool overridden)
+bool BenchController::keep(Weight weight, bool overridden, const std::string& why)
 {
     const shop::WeighingStage stage = stage_now();
     const ScaleCheck check = check_scale(day_, *held_, stage, weight);
-    book::Reading reading{stage, weight, overridden, check.by_parts, std::nullopt};
+    book::Reading reading{stage, weight, overridden, why, check.by_parts, std::nullopt};
     const bool right_weight = check.finding.verdict == weighing::Finding::Verdict::right;
     if (right_weight && !overridden && stage != shop::WeighingStage::contents && all_scanned()) {
         reading.lesson = planning::lesson_of(held_->plan, day_.cupboard(), stage, weight);
     }
     if (!settle(book::weigh(day_.book(), {id_}, reading))) return false;
     day_.moved();
-    if (overridden) return true;
+    return true;
+}
+
+bool BenchController::overrule(const std::string& why)
+{
+    const auto seen = reading_at(shown_stage_);
+    return !seen || verdict_kind_ < 2 || keep(*seen, true, why);
+}
+
+bool BenchController::take(Weight weight)
+{
+    if (!keep(weight, false, {})) return false;
     if (verdict_kind_ == 1)
         emit right();
     else if (verdict_kind_ == 3)
@@ -385,14 +396,12 @@ QString BenchController::weigh(const QString& typed)
     return {};
 }
 
-void BenchController::itIsRight()
+void BenchController::itIsRight(const QString& why)
 {
     const ParcelStep* step = now();
     if (step == nullptr) return;
     const bool weighing_step = step->kind == ParcelStep::Kind::weigh;
-    if (const auto seen = reading_at(shown_stage_); seen && verdict_kind_ >= 2 && !take(*seen, true)) return;
-    if (!weighing_step) return;
-    if (pack()) advance();
+    if (overrule(utf8(why)) && weighing_step && pack()) advance();
 }
 
 void BenchController::stuckOn()

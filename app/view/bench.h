@@ -131,7 +131,7 @@ public:
     Q_INVOKABLE void done();                         // the current step
     Q_INVOKABLE void back();                         // the step before
     Q_INVOKABLE QString weigh(const QString& typed); // "818", "818,5 g", "0.818 kg"; empty: understood
-    Q_INVOKABLE void itIsRight();                    // the weight was looked at and stands
+    Q_INVOKABLE void itIsRight(const QString& why);  // the weight was looked at and stands
     Q_INVOKABLE void boxGone();                      // this outer is gone: stock put right, planned again
     Q_INVOKABLE QString addSomething(const QString& good, int count);
     Q_INVOKABLE void stuckOn(); // the label sits on this parcel
@@ -161,7 +161,9 @@ private:
     const ParcelStep* now() const;
     bool settle(const book::Done& done); // false: refused, and said
     void advance(bool scanned = false);
-    bool take(Weight weight, bool overridden = false); // recorded, and judged
+    bool take(Weight weight);              // recorded, and judged
+    bool overrule(const std::string& why); // the reading that stands is right all the same
+    bool keep(Weight weight, bool overridden, const std::string& why);
     shop::WeighingStage stage_now() const;
     std::optional<Weight> reading_at(shop::WeighingStage stage) const;
     bool all_scanned() const;

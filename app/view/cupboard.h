@@ -2,9 +2,11 @@
 #pragma once
 
 #include "app/view/before_sale.h"
+#include "app/view/paper_boxes.h"
 #include "app/view/rates.h"
 #include "app/view/row_model.h"
 #include "app/view/sending.h"
+#include "app/view/sizes.h"
 #include "core/records/account.h"
 #include "core/shop/codes.h"
 #include "core/supplies/outlook.h"
@@ -180,6 +182,7 @@ class RecordsController : public QObject {
     Q_PROPERTY(QString behindTitle READ behindTitle NOTIFY behindChanged)
     Q_PROPERTY(QString covers READ covers NOTIFY changed) // "the last 4 weeks, 212 parcels"
     Q_PROPERTY(QString period READ period NOTIFY changed)
+    Q_PROPERTY(stow::view::SketchScene weeks READ weeks NOTIFY changed) // cost by week
 public:
     explicit RecordsController(Day& day, QObject* parent = nullptr);
     RowModel* rows() { return &rows_; }
@@ -187,22 +190,25 @@ public:
     QString behindTitle() const { return behind_title_; }
     QString covers() const { return covers_; }
     QString period() const;
+    SketchScene weeks() const { return weeks_; }
     // Years of parcels are not read for a screen that nobody looks at: she looks, and the rows are made.
     Q_INVOKABLE void look();
     Q_INVOKABLE void leave() { looked_at_ = false; }
     Q_INVOKABLE void nextPeriod();
     Q_INVOKABLE void open(int row); // the parcels behind it
-    Q_INVOKABLE void printFiles();  // packaging and parcels as CSV, beside the papers
+    Q_INVOKABLE void printFiles();  // packaging by material, on paper and as CSV
     void refresh();
 
 signals:
     void changed();
     void behindChanged();
+    void written(const QString& paper, const QString& file);
     void said(const QString& words);
 
 private:
     void add(RecordRow row, std::vector<std::size_t> parcels);
     void add_sums(const QString& chapter, records::Grouped by);
+    void draw_weeks();
 
     Day& day_;
     Rows<RecordRow> rows_;
@@ -211,6 +217,8 @@ private:
     std::vector<std::vector<std::size_t>> parcels_behind_; // of each row
     std::vector<records::ParcelFacts> facts_;
     std::vector<records::ParcelAccount> accounts_;
+    SketchScene weeks_;
+    Date from_;
     QString covers_, behind_title_;
     int period_ = 0;
     bool looked_at_ = false;
@@ -257,6 +265,8 @@ class CupboardController : public QObject {
     Q_PROPERTY(stow::view::HouseController* house READ house CONSTANT)
     Q_PROPERTY(stow::view::SendingController* sending READ sending CONSTANT)
     Q_PROPERTY(stow::view::BeforeSaleController* beforeSale READ beforeSale CONSTANT)
+    Q_PROPERTY(stow::view::SizesController* sizes READ sizes CONSTANT)
+    Q_PROPERTY(stow::view::PaperBoxesController* paperBoxes READ paperBoxes CONSTANT)
 public:
     explicit CupboardController(Day& day, QObject* parent = nullptr);
     GoodsController* goods() { return &goods_; }
@@ -266,6 +276,8 @@ public:
     HouseController* house() { return &house_; }
     SendingController* sending() { return &sending_; }
     BeforeSaleController* beforeSale() { return &before_sale_; }
+    SizesController* sizes() { return &sizes_; }
+    PaperBoxesController* paperBoxes() { return &paper_boxes_; }
     void refresh();
 
 private:
@@ -276,6 +288,8 @@ private:
     HouseController house_;
     SendingController sending_;
     BeforeSaleController before_sale_;
+    SizesController sizes_;
+    PaperBoxesController paper_boxes_;
 };
 
 } // namespace stow::view

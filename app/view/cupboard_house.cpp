@@ -164,6 +164,10 @@ std::vector<Setting> settings()
              if (hour && hour->minor >= 0) h.hour = *hour;
              return hour && hour->minor >= 0;
          }},
+        {"service", HouseController::tr("Not to run out of a supply"), HouseController::tr("%"),
+         HouseController::tr("the chance of it while an order is on its way: the higher, the earlier to reorder"),
+         [](const House& h) { return QString::number(h.service_percent); },
+         [](House& h, const QString& t) { return keep_whole<&House::service_percent>(h, t, 50, 99); }},
         {"batch", HouseController::tr("Batches differ by"), HouseController::tr("%"),
          HouseController::tr("a whole batch a little heavier or lighter"),
          [](const House& h) { return QString::number(h.batch_percent); },
@@ -236,7 +240,7 @@ QString HouseController::set(const QString& key, const QString& typed)
 
 CupboardController::CupboardController(Day& day, QObject* parent)
     : QObject(parent), goods_(day), supplies_(day), rates_(day), records_(day), house_(day), sending_(day),
-      before_sale_(day)
+      before_sale_(day), sizes_(day), paper_boxes_(day)
 {
 }
 
@@ -249,6 +253,7 @@ void CupboardController::refresh()
     house_.refresh();
     sending_.refresh();
     before_sale_.refresh();
+    paper_boxes_.refresh();
 }
 
 } // namespace stow::view

@@ -1,12 +1,10 @@
 #include "app/day_papers.h"
 #include "app/records.h"
-#include "app/supply_papers.h"
 #include "app/view/cupboard.h"
 #include "app/view/text.h"
 #include "app/words/format.h"
+#include "core/book/parcels.h"
 
-#include <fmt/format.h>
-#include <fstream>
 #include <numeric>
 
 namespace stow::view {
@@ -52,17 +50,17 @@ QString percent(int permille)
     return QLocale().toString(permille / 10.0, 'f', 1) + QChar(QChar::Nbsp) + QLatin1Char('%');
 }
 
-std::string key_of(const records::ParcelAccount& a, records::Grouped by)
-{
-    if (by == records::Grouped::shop) return a.shop;
-    if (by == records::Grouped::country) return a.country;
-    return records::sums({a}, by, a.total.currency).front().key;
-}
-
 QString came_back_words(const records::ParcelAccount& a)
 {
     const QString back = RecordsController::tr("came back");
-    return a.back_why.empty() ? back : back + QStringLiteral(": ") + text(a.back_why);
+    return !a.came_back ? QString() : a.back_why.empty() ? back : back + QStringLiteral(": ") + text(a.back_why);
+}
+
+QString overruled_words(const records::ParcelAccount& a)
+{
+    return !a.overridden
+               ? QString()
+               : joined({RecordsController::tr("scale overruled"), text(a.overridden_why)}, QStringLiteral(": "));
 }
 
 } // namespace
@@ -98,6 +96,26 @@ void RecordsController::add(RecordRow row, std::vector<std::size_t> parcels)
     parcels_behind_.push_back(std::move(parcels));
 }
 
+void RecordsController::draw_weeks()
+{
+    papers::Chart chart;
+    std::optional<Date> before;
+    for (const records::Sum& week : records::sums(accounts_, records::Grouped::week, day_.cupboard().house.currency)) {
+        const auto date = parse_date(week.key);
+        const QString label = date ? words::date(*date) : text(week.key);
+        // A week without a parcel is a gap in the columns, not a neighbour.
+        while (date && before && *before + std::chrono::days(7) < *date) {
+            *before += std::chrono::days(7);
+            chart.values.push_back({});
+        }
+        before = date;
+        chart.values.push_back(
+            {static_cast<double>(week.total.minor), utf8(label), utf8(words::money(week.total)), false});
+    }
+    if (chart.values.size() < 2) chart.values.clear(); // one column compares with nothing
+    weeks_ = chart.values.empty() ? SketchScene{} : sketch_of(std::move(chart), tr("What parcels cost, week by week"));
+}
+
 void RecordsController::add_sums(const QString& chapter, records::Grouped by)
 {
     const auto sums = records::sums(accounts_, by, day_.cupboard().house.currency);
@@ -106,7 +124,7 @@ void RecordsController::add_sums(const QString& chapter, records::Grouped by)
     for (const records::Sum& s : sums) {
         std::vector<std::size_t> parcels;
         for (std::size_t i = 0; i < accounts_.size(); ++i) {
-            if (key_of(accounts_[i], by) == s.key) parcels.push_back(i);
+            if (records::key_of(accounts_[i], by) == s.key) parcels.push_back(i);
         }
         const auto date = by == records::Grouped::week ? parse_date(s.key) : std::nullopt;
         const QString name = date ? tr("week of %1").arg(words::date(*date)) : text(s.key);
@@ -125,8 +143,10 @@ void RecordsController::refresh()
     making_.clear();
     parcels_behind_.clear();
     const Date until = day_.today() + std::chrono::days(1);
-    facts_ = parcel_facts(day_, day_.today() - std::chrono::days(periods.at(static_cast<std::size_t>(period_))), until);
+    from_ = day_.today() - std::chrono::days(periods.at(static_cast<std::size_t>(period_)));
+    facts_ = book::packed_facts(day_.book(), from_, until);
     accounts_ = parcel_accounts(day_, facts_);
+    draw_weeks();
     const int count = static_cast<int>(accounts_.size());
     covers_ = count == 0 ? QString() : tr("%n parcels", nullptr, count);
     if (count == 0) {
@@ -143,21 +163,11 @@ void RecordsController::refresh()
         return found;
     };
     const Currency currency = day_.cupboard().house.currency;
-    std::map<records::Spent, Money> spent;
-    Money total{0, currency}, paid = total, lost = total, again = total;
-    int seconds = 0;
-    for (const records::ParcelAccount& a : accounts_) {
-        for (const auto& [on, amount] : a.spent) spent.try_emplace(on, Money{0, currency}).first->second += amount;
-        total += a.total;
-        paid += a.paid;
-        if (a.came_back) lost += a.total;
-        if (a.again) again += a.total;
-        seconds += a.seconds;
-    }
+    const records::Sum whole = records::sum_of(accounts_, currency);
     const QString cost = tr("What parcels cost, the goods aside");
     std::int64_t most = 1;
-    for (const auto& [on, amount] : spent) most = std::max(most, amount.minor);
-    for (const auto& [on, amount] : spent) {
+    for (const auto& [on, amount] : whole.spent) most = std::max(most, amount.minor);
+    for (const auto& [on, amount] : whole.spent) {
         add({spent_word(on),
              words::money_with_currency(amount),
              {},
@@ -166,15 +176,15 @@ void RecordsController::refresh()
              static_cast<double>(amount.minor) / static_cast<double>(most)},
             those([o = on](const auto& a) { return a.spent.contains(o); }));
     }
-    add({tr("a parcel, on average"), words::money_with_currency(share(total, 1, count)),
-         seconds > 0
-             ? tr("and %1 minutes of making up and wrapping").arg(QLocale().toString(seconds / 60.0 / count, 'f', 1))
-             : QString(),
+    add({tr("a parcel, on average"), words::money_with_currency(share(whole.total, 1, count)),
+         whole.seconds > 0 ? tr("and %1 minutes of making up and wrapping")
+                                 .arg(QLocale().toString(whole.seconds / 60.0 / count, 'f', 1))
+                           : QString(),
          cost},
         all);
-    add({tr("postage paid by buyers"), words::money_with_currency(paid),
-         spent.contains(records::Spent::postage)
-             ? tr("against %1 spent").arg(words::money_with_currency(spent.at(records::Spent::postage)))
+    add({tr("postage paid by buyers"), words::money_with_currency(whole.paid),
+         whole.spent.contains(records::Spent::postage)
+             ? tr("against %1 spent").arg(words::money_with_currency(whole.spent.at(records::Spent::postage)))
              : QString(),
          cost},
         those([](const auto& a) { return a.paid.minor > 0; }));
@@ -182,17 +192,14 @@ void RecordsController::refresh()
     add_sums(tr("By shop"), records::Grouped::shop);
     add_sums(tr("By country"), records::Grouped::country);
 
-    std::vector<records::PackedParcel> packed;
-    for (const records::ParcelFacts& f : facts_) packed.push_back({f.plan, f.postage, f.weighed, f.country});
-    const records::Summary s = records::summarise(packed, day_.cupboard());
-    if (const auto empty = s.empty_permille()) {
+    if (const auto empty = whole.empty_permille()) {
         const QString full = tr("How full they were");
         add({tr("empty space in the closed parcels"), percent(*empty),
              tr("our estimate after EU 2025/40, Art. 24, of 19 December 2024: all that is not goods, filler too; the "
                 "official method was not adopted when this was written"),
              full, false, *empty / 1000.0},
             all);
-        const auto over = those([](const auto& a) { return a.empty_permille.value_or(0) > 500; });
+        const auto over = those([](const auto& a) { return a.empty_permille().value_or(0) > 500; });
         add({tr("more than half empty"),
              QLocale().toString(static_cast<qlonglong>(over.size())),
              {},
@@ -203,8 +210,8 @@ void RecordsController::refresh()
     }
     const QString scale = tr("Estimate against scale");
     const auto weighed = those([](const auto& a) { return a.weighed.has_value(); });
-    add({tr("off by, on average"), s.weighed > 0 ? words::weight(s.off_by) : QStringLiteral("–"),
-         tr("%n parcels were weighed", nullptr, s.weighed), scale},
+    add({tr("off by, on average"), whole.weighed > 0 ? words::weight(whole.off_by()) : QStringLiteral("–"),
+         tr("%n parcels were weighed", nullptr, whole.weighed), scale},
         weighed);
     const auto overridden = those([](const auto& a) { return a.overridden; });
     add({tr("closed although the scale objected"),
@@ -216,7 +223,7 @@ void RecordsController::refresh()
     const auto shelved = those([](const auto& a) { return a.restocked; });
     const QString returned = tr("What came back");
     add({tr("parcels"), QLocale().toString(static_cast<qlonglong>(back.size())),
-         tr("they had cost %1").arg(words::money_with_currency(lost)), returned},
+         tr("they had cost %1").arg(words::money_with_currency(whole.lost)), returned},
         back);
     add({tr("of these, goods on the shelf again"),
          QLocale().toString(static_cast<qlonglong>(shelved.size())),
@@ -228,7 +235,7 @@ void RecordsController::refresh()
         gone);
     const auto resent = those([](const auto& a) { return a.again; });
     add({tr("sent again"), QLocale().toString(static_cast<qlonglong>(resent.size())),
-         tr("they cost %1 more").arg(words::money_with_currency(again)), returned},
+         tr("they cost %1 more").arg(words::money_with_currency(whole.for_again)), returned},
         resent);
     const auto materials = records::materials(facts_, day_.cupboard());
     Weight heaviest{1};
@@ -258,11 +265,10 @@ void RecordsController::open(int index)
         behind.push_back(
             {text(a.number), joined({text(a.order), text(a.shop), text(a.country), words::date(a.packed_on)}),
              words::money_with_currency(a.total),
-             joined({a.empty_permille ? tr("%1 empty").arg(percent(*a.empty_permille)) : QString(),
+             joined({a.empty_permille() ? tr("%1 empty").arg(percent(*a.empty_permille())) : QString(),
                      a.weighed ? tr("%1 weighed, %2 expected").arg(words::weight(*a.weighed), words::weight(a.expected))
                                : QString(),
-                     a.overridden ? tr("scale overruled") : QString(), a.came_back ? came_back_words(a) : QString(),
-                     a.again ? tr("sent again") : QString()})});
+                     overruled_words(a), came_back_words(a), a.again ? tr("sent again") : QString()})});
     }
     behind_.show(std::move(behind));
     emit behindChanged();
@@ -271,20 +277,10 @@ void RecordsController::open(int index)
 void RecordsController::printFiles()
 {
     if (accounts_.empty()) return emit said(tr("There is nothing to write yet."));
-    const auto folder = paper_folder(day_);
-    std::error_code error;
-    std::filesystem::create_directories(folder, error);
-    std::ofstream out(folder / "packaging.csv", std::ios::binary);
-    out << "country,material,grams,of_goods_grams\n";
-    for (const records::MaterialLine& line : records::materials(facts_, day_.cupboard())) {
-        out << csv_cell(line.country) << ',' << shop::name_of(line.material)
-            << fmt::format(",{:.1f},{:.1f}\n", in_grams(line.weight), in_grams(line.of_goods));
-    }
-    emit said(out.flush()
-                  ? tr("Packaging of %1 in %2. It counts what the ledger used and the goods' own; each country's "
-                       "register decides what is to be reported.")
-                        .arg(period(), text((folder / "packaging.csv").string()))
-                  : tr("The file cannot be written."));
+    const auto file = write_material_report(day_, facts_, from_, day_.today(), paper_folder(day_));
+    emit said(file ? tr("Packaging of %1, with a table for a register's form: %2").arg(period(), text(file->string()))
+                   : tr("The file cannot be written."));
+    if (file) emit written(QStringLiteral("packaging"), text(file->string()));
 }
 
 } // namespace stow::view

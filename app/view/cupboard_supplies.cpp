@@ -160,10 +160,9 @@ void SuppliesController::show_detail()
                    {QStringLiteral("unit"),
                     supply->unit == shop::Unit::piece ? tr("pieces") : text(shop::name_of(supply->unit))},
                    {QStringLiteral("onHand"), tr("%1 there").arg(words::amount(on_hand, supply->unit))}};
-        auto movements = book::movements_of(day_.book(), supply->code);
-        std::reverse(movements.begin(), movements.end());
         constexpr std::size_t most = 50;
-        if (movements.size() > most) movements.resize(most);
+        auto movements = book::movements_of(day_.book(), supply->code, most);
+        std::reverse(movements.begin(), movements.end());
         for (const book::Movement& m : movements) {
             const auto at = QDateTime::fromSecsSinceEpoch(m.at.time_since_epoch().count());
             const QString sign = m.amount.thousandths > 0 ? QStringLiteral("+") : QString();

@@ -36,11 +36,14 @@ Desk::Desk(Day& day, QObject* parent)
     hears(*cupboard_.house());
     hears(*cupboard_.sending());
     hears(*cupboard_.beforeSale());
+    hears(*cupboard_.paperBoxes());
+    connect(cupboard_.paperBoxes(), &PaperBoxesController::written, this, &Desk::print);
     connect(&pick_, &PickController::written, this, &Desk::print);
     connect(&bench_, &BenchController::written, this, &Desk::print);
     connect(&hand_over_, &HandOverController::written, this, &Desk::print);
     connect(cupboard_.supplies(), &SuppliesController::written, this, &Desk::print);
     connect(cupboard_.goods(), &GoodsController::written, this, &Desk::print);
+    connect(cupboard_.records(), &RecordsController::written, this, &Desk::print);
     connect(&print_queue_, &printing::PrintQueue::changed, this, &Desk::printTroubleChanged);
     connect(&pick_, &PickController::wrong, this, &Desk::stop);
     connect(&bench_, &BenchController::wrong, this, &Desk::stop);

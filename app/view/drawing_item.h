@@ -8,6 +8,8 @@
 
 namespace stow::view {
 
+inline constexpr int hundredths_a_pixel = 26; // of a millimetre: a pixel at 96 dots an inch is 0.26 mm
+
 class DrawingItem : public QQuickPaintedItem {
     Q_OBJECT
     QML_ANONYMOUS

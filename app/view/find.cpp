@@ -45,9 +45,9 @@ void FindController::setText(const QString& typed)
     std::vector<FoundRow> rows;
     constexpr int least = 2, most = 30;
     if (typed.trimmed().size() >= least) {
-        for (const book::Hit& hit : book::search(day_.book(), utf8(typed))) {
-            const shop::HeldOrder* held = day_.order(hit.order);
-            if (held == nullptr || rows.size() >= most) continue;
+        for (const book::Hit& hit : book::search(day_.book(), utf8(typed), most)) {
+            const auto held = book::order(day_.book(), hit.order); // however old
+            if (!held) continue;
             FoundRow row;
             row.order = held->id.value;
             row.number = view::text(held->order.key.number);

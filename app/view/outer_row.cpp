@@ -12,7 +12,6 @@ namespace stow::view {
 
 namespace {
 
-constexpr int hundredths_a_pixel = 26; // a pixel at 96 dots an inch is 0.26 mm
 constexpr double words_height = 40, between = 24;
 
 // Small outers are never blown up past this: 0.55 pixels a millimetre, so that rows stay comparable.

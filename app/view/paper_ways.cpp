@@ -25,7 +25,8 @@ std::vector<PrintedPaper> printed_papers()
     return {{"pick-list", Say::tr("Pick list")},           {"packing-slips", Say::tr("Packing slips")},
             {"bench-cards", Say::tr("Bench cards")},       {"labels", Say::tr("Labels")},
             {"hand-over-list", Say::tr("Hand-over list")}, {"reorder-list", Say::tr("Reorder list")},
-            {"making-list", Say::tr("Making list")}};
+            {"making-list", Say::tr("Making list")},       {"packaging", Say::tr("Packaging report")},
+            {"paper-box", Say::tr("Paper box template")}};
 }
 
 QString name_of_paper(const QString& key)

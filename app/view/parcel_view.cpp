@@ -8,10 +8,6 @@
 
 namespace stow::view {
 
-namespace {
-constexpr int hundredths_a_pixel = 26; // a pixel at 96 dots an inch is 0.26 mm
-}
-
 ParcelView::ParcelView(QQuickItem* parent) : DrawingItem(parent)
 {
     setImplicitSize(480, 360);

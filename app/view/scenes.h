@@ -4,8 +4,10 @@
 #include <QString> // first: moc cannot read <concepts> before it
 #include <QtQml/qqmlregistration.h>
 
+#include "core/papers/chart.h"
 #include "core/papers/drawing.h"
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -36,6 +38,16 @@ public:
     std::shared_ptr<const papers::Arrangement> arrangement; // nothing: an empty bench
     QString sentence;
 };
+
+// Whatever fills the room it is given.
+struct SketchScene {
+    Q_GADGET
+    QML_ANONYMOUS
+public:
+    std::function<papers::DisplayList(papers::Extent, const papers::TextMeasure&)> draw; // nothing: nothing is drawn
+    QString sentence;
+};
+SketchScene sketch_of(papers::Chart chart, QString sentence);
 
 // The postage steps along the weight axis, the expected band and what the scale says. Grams.
 struct RulerScene {

@@ -113,11 +113,6 @@ Done bench_tick(Book& book, shop::ParcelId id, int steps_done, bool scanned)
     });
 }
 
-Done weigh(Book& book, shop::ParcelId id, shop::WeighingStage stage, Weight weight, bool overridden)
-{
-    return weigh(book, id, Reading{stage, weight, overridden});
-}
-
 Done weigh(Book& book, shop::ParcelId id, const Reading& reading)
 {
     if (reading.weight <= Weight{}) return refuse(Why::not_positive);
@@ -136,10 +131,10 @@ Done weigh(Book& book, shop::ParcelId id, const Reading& reading)
             // A parcel teaches once: by its last weighing.
             writer.run("UPDATE weighing SET lesson = NULL WHERE parcel = ? AND lesson IS NOT NULL", id);
         }
-        writer.run("INSERT INTO weighing (parcel, stage, weight, overridden, at, expected, spread, lesson) VALUES "
-                   "(?, ?, ?, ?, ?, ?, ?, ?)",
+        writer.run("INSERT INTO weighing (parcel, stage, weight, overridden, at, expected, spread, lesson, why) VALUES "
+                   "(?, ?, ?, ?, ?, ?, ?, ?, ?)",
                    id, name_of(reading.stage), reading.weight, reading.overridden, writer.at(), expected, spread,
-                   lesson);
+                   lesson, reading.why);
         return {};
     });
 }
@@ -239,18 +234,11 @@ std::optional<shop::ParcelId> parcel_by_tracking(const Book& book, std::string_v
 
 bool is_restocked(const Book& book, shop::ParcelId id)
 {
-    Query back(book, "SELECT coalesce(sum(amount), 0) FROM movement WHERE parcel = ? AND kind = 'returned'", id);
+    Query back(book,
+               "SELECT coalesce(sum(amount), 0) FROM movement WHERE ledger = 'goods' AND parcel = ? "
+               "AND kind = 'returned'",
+               id);
     return back.next() && back.integer(0) > 0;
-}
-
-bool carries_again(const Book& book, shop::ParcelId id)
-{
-    return Query(book,
-                 "SELECT 1 FROM parcel_piece AS mine JOIN parcel_piece AS theirs ON theirs.order_id = mine.order_id "
-                 "AND theirs.line = mine.line JOIN parcel ON parcel.id = theirs.parcel "
-                 "WHERE mine.parcel = ?1 AND parcel.id < ?1 AND parcel.sent_again = 1",
-                 id)
-        .next();
 }
 
 Done mark_came_back(Book& book, shop::ParcelId id, const CameBack& back)
@@ -269,7 +257,8 @@ Done mark_came_back(Book& book, shop::ParcelId id, const CameBack& back)
         if (back.goods == GoodsBack::on_the_shelf) {
             // What left the stock is what comes back, even if the set was changed since.
             Query sold(book,
-                       "SELECT code, -sum(amount) FROM movement WHERE parcel = ? AND kind = 'sold' GROUP BY code "
+                       "SELECT code, -sum(amount) FROM movement WHERE ledger = 'goods' AND parcel = ? "
+                       "AND kind = 'sold' GROUP BY code "
                        "ORDER BY code",
                        id);
             while (sold.next()) {

@@ -111,6 +111,15 @@ std::vector<Movement> read_movements(Query rows)
     return found;
 }
 
+std::vector<Movement> newest_movements(const Book& book, Ledger ledger, const std::string& code, std::size_t most)
+{
+    std::vector<Movement> found = read_movements(
+        Query(book, std::string(movement_columns) + "WHERE ledger = ? AND code = ? ORDER BY movement.id DESC LIMIT ?",
+              stored(ledger), code, most));
+    std::reverse(found.begin(), found.end());
+    return found;
+}
+
 } // namespace
 
 std::map<shop::SupplyCode, shop::Amount> supplies_on_hand(const Book& book)
@@ -134,16 +143,14 @@ std::vector<Movement> movements(const Book& book)
     return read_movements(Query(book, std::string(movement_columns) + "ORDER BY movement.id"));
 }
 
-std::vector<Movement> movements_of(const Book& book, const shop::SupplyCode& code)
+std::vector<Movement> movements_of(const Book& book, const shop::SupplyCode& code, std::size_t most)
 {
-    return read_movements(Query(
-        book, std::string(movement_columns) + "WHERE ledger = 'supplies' AND code = ? ORDER BY movement.id", code));
+    return newest_movements(book, Ledger::supplies, code.text, most);
 }
 
-std::vector<Movement> movements_of(const Book& book, const shop::GoodCode& code)
+std::vector<Movement> movements_of(const Book& book, const shop::GoodCode& code, std::size_t most)
 {
-    return read_movements(
-        Query(book, std::string(movement_columns) + "WHERE ledger = 'goods' AND code = ? ORDER BY movement.id", code));
+    return newest_movements(book, Ledger::goods, code.text, most);
 }
 
 Done receive(Book& book, const shop::SupplyCode& code, shop::Amount amount, const std::optional<Money>& cost,
@@ -161,7 +168,8 @@ std::map<shop::SupplyCode, Money> average_costs(const Book& book, Currency curre
 {
     std::map<shop::SupplyCode, Money> costs;
     Query rows(book,
-               "SELECT code, sum(cost), sum(amount) FROM movement WHERE ledger = 'supplies' AND kind = 'received' "
+               "SELECT code, sum(cost), sum(amount) FROM movement INDEXED BY movement_received WHERE ledger = "
+               "'supplies' AND kind = 'received' "
                "AND cost IS NOT NULL AND cost_currency = ? GROUP BY code HAVING sum(amount) > 0",
                currency.code());
     while (rows.next()) {
@@ -172,13 +180,12 @@ std::map<shop::SupplyCode, Money> average_costs(const Book& book, Currency curre
 
 std::map<shop::SupplyCode, std::vector<std::int64_t>> weekly_use(const Book& book, Instant now, int weeks)
 {
-    constexpr std::int64_t week = std::int64_t{7} * 24 * 3600;
+    const std::int64_t today = std::chrono::floor<std::chrono::days>(now).time_since_epoch().count();
     std::map<shop::SupplyCode, std::vector<std::int64_t>> use;
     Query rows(book,
-               "SELECT code, (?1 - step.at) / ?2 AS ago, -sum(amount) FROM movement JOIN step ON step.id = step "
-               "WHERE ledger = 'supplies' AND movement.kind = 'used' AND step.at > ?1 - ?2 * ?3 AND step.at <= ?1 "
-               "GROUP BY code, ago",
-               now, week, static_cast<std::int64_t>(weeks));
+               "SELECT code, (?1 - day) / 7 AS ago, sum(amount) FROM used_on_day "
+               "WHERE day > ?1 - 7 * ?2 AND day <= ?1 GROUP BY code, ago",
+               today, static_cast<std::int64_t>(weeks));
     while (rows.next()) {
         auto& of_it = use[{rows.text(0)}];
         of_it.resize(static_cast<std::size_t>(weeks), 0);

@@ -45,8 +45,9 @@ std::map<shop::SupplyCode, shop::Amount> supplies_reserved(const Book& book);
 std::map<shop::GoodCode, int> pieces_reserved(const Book& book);
 
 std::vector<Movement> movements(const Book& book); // oldest first
-std::vector<Movement> movements_of(const Book& book, const shop::SupplyCode& code);
-std::vector<Movement> movements_of(const Book& book, const shop::GoodCode& code);
+// The newest, oldest first.
+std::vector<Movement> movements_of(const Book& book, const shop::SupplyCode& code, std::size_t most = 200);
+std::vector<Movement> movements_of(const Book& book, const shop::GoodCode& code, std::size_t most = 200);
 
 // What came in; `cost`: of all of it.
 Done receive(Book& book, const shop::SupplyCode& code, shop::Amount amount,
@@ -54,8 +55,8 @@ Done receive(Book& book, const shop::SupplyCode& code, shop::Amount amount,
 // Of one unit: what was paid for all that came in, by what came in; in the house's currency. Nothing for supplies that
 // were never received for a price.
 std::map<shop::SupplyCode, Money> average_costs(const Book& book, Currency currency);
-// Used in packing in each of the last `weeks` weeks that ended before `now`, oldest first, in thousandths; taken back
-// where it was undone. Supplies that were never used are left out.
+// Used in packing in each of the last `weeks` stretches of seven days (of UTC), the last one ending today; oldest
+// first, in thousandths; taken back where it was undone. Supplies that were never used are left out.
 std::map<shop::SupplyCode, std::vector<std::int64_t>> weekly_use(const Book& book, Instant now, int weeks);
 Done count(Book& book, const shop::SupplyCode& code, shop::Amount found, const std::string& reason);
 Done spoil(Book& book, const shop::SupplyCode& code, shop::Amount amount, const std::string& reason);

@@ -55,8 +55,8 @@ struct Hit {
     enum class By { name, postcode, number, tracking, parcel_number } by = By::name;
 };
 // Finds by part of the buyer's name, postcode, order number, parcel number or tracking number, letter case and spaces
-// aside.
-std::vector<Hit> search(const Book& book, std::string_view text);
+// aside; orders first, the newest first.
+std::vector<Hit> search(const Book& book, std::string_view text, std::size_t most = 100);
 
 // The steps that touched the order, its lines or its parcels, oldest first.
 std::vector<Step> history(const Book& book, shop::OrderId id);

@@ -22,10 +22,11 @@ std::vector<shop::Weighing> read_weighings(const Book& book, shop::ParcelId id)
 {
     std::vector<shop::Weighing> weighings;
     Query rows(book,
-               "SELECT stage, weight, overridden, at, expected, spread FROM weighing WHERE parcel = ? ORDER BY id", id);
+               "SELECT stage, weight, overridden, at, expected, spread, why FROM weighing WHERE parcel = ? ORDER BY id",
+               id);
     while (rows.next()) {
         weighings.push_back({shop::weighing_stage(rows.text(0)).value_or(shop::WeighingStage::closed),
-                             Weight{rows.integer(1)}, rows.truth(2), rows.instant(3), std::nullopt});
+                             Weight{rows.integer(1)}, rows.truth(2), rows.instant(3), rows.text(6), std::nullopt});
         if (const auto expected = rows.maybe_integer(4)) {
             weighings.back().expected = {Weight{*expected}, Weight{rows.maybe_integer(5).value_or(0)}};
         }

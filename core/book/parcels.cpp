@@ -1,6 +1,7 @@
 // Plans become parcels, and parcels are looked up.
 #include "core/book/parcels.h"
 
+#include "core/book/documents.h"
 #include "core/book/ledger.h"
 #include "core/book/orders.h"
 #include "core/book/parcel_rows.h"
@@ -183,16 +184,6 @@ std::optional<HeldParcel> parcel_by_number(const Book& book, std::string_view nu
     return row.next() ? parcel(book, shop::ParcelId{row.integer(0)}) : std::nullopt;
 }
 
-std::vector<HeldParcel> parcels_packed(const Book& book, Date from, Date until)
-{
-    std::vector<HeldParcel> found;
-    const auto seconds = [](Date day) { return Instant(day).time_since_epoch().count(); };
-    Query rows(book, "SELECT id FROM parcel WHERE packed_at >= ? AND packed_at < ? ORDER BY packed_at, id",
-               seconds(from), seconds(until + std::chrono::days(1)));
-    while (rows.next()) found.push_back(*parcel(book, shop::ParcelId{rows.integer(0)}));
-    return found;
-}
-
 Standing parcel_standing(const Book& book, const shop::Parcel& parcel)
 {
     Standing standing;
@@ -225,9 +216,11 @@ Done accept_changes(Book& book, shop::ParcelId id)
 std::map<shop::SupplyCode, shop::Amount> supplies_reserved(const Book& book)
 {
     std::map<shop::SupplyCode, shop::Amount> sum;
-    for (const ParcelState state : {ParcelState::planned, ParcelState::picked}) {
-        for (const shop::Parcel& parcel : parcels_in(book, state)) {
-            for (const planning::Used& use : read_plan(book, parcel.id).uses) sum[use.supply] += use.amount;
+    Query rows(book, "SELECT document FROM parcel JOIN planned_part ON planned_part.id = parcel.id "
+                     "WHERE state IN ('planned', 'picked')");
+    while (rows.next()) {
+        for (const planning::Used& use : read_document<records::PlannedPart>(rows.text(0)).uses) {
+            sum[use.supply] += use.amount;
         }
     }
     return sum;

@@ -3,6 +3,7 @@
 
 #include "core/book/steps.h"
 #include "core/planning/plan.h"
+#include "core/records/account.h"
 #include "core/shop/dispatch.h"
 #include "core/weighing/drift.h"
 #include "core/weighing/lessons.h"
@@ -32,13 +33,12 @@ std::vector<shop::Parcel> parcels_in(const Book& book, shop::ParcelState state);
 std::vector<shop::Parcel> parcels_of(const Book& book, shop::OrderId order); // without those that are sent again
 std::optional<HeldParcel> parcel(const Book& book, shop::ParcelId id);
 std::optional<HeldParcel> parcel_by_number(const Book& book, std::string_view number);
-// Those packed on days from..until (inclusive, UTC), with plans: for the records.
-std::vector<HeldParcel> parcels_packed(const Book& book, Date from, Date until);
+// Those packed on days from..until (inclusive, UTC), oldest first, as the records need them: without reading their
+// plans.
+std::vector<records::ParcelFacts> packed_facts(const Book& book, Date from, Date until);
 
 // Its goods are on the shelf again.
 bool is_restocked(const Book& book, shop::ParcelId id);
-// It holds something for an order that an older parcel brought back to be sent again.
-bool carries_again(const Book& book, shop::ParcelId id);
 
 struct Standing {                       // may the parcel go on?
     std::vector<shop::OrderId> changed; // versions grew since it was planned, if any did
@@ -65,11 +65,11 @@ Done not_there(Book& book, shop::ParcelId id, const shop::GoodCode& good, int mi
 
 // `scanned`: the step just done (steps_done - 1) was done by scanning its goods; going back unsays it.
 Done bench_tick(Book& book, shop::ParcelId id, int steps_done, bool scanned = false);
-Done weigh(Book& book, shop::ParcelId id, shop::WeighingStage stage, Weight weight, bool overridden = false);
 struct Reading {
     shop::WeighingStage stage = shop::WeighingStage::closed;
     Weight weight;
     bool overridden = false;
+    std::string why{};                              // of overruling the scale
     std::optional<shop::WeightEstimate> expected{}; // before the scale spoke: the record of estimate against scale
     std::optional<weighing::Lesson> lesson{};       // kept only where not overridden
 };

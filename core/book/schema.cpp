@@ -265,12 +265,64 @@ CREATE VIEW piece_sent AS SELECT parcel_piece.*, parcel.state, parcel.locked
     FROM parcel_piece JOIN parcel ON parcel.id = parcel_piece.parcel WHERE parcel.sent_again = 0;
 )sql";
 
+// Why the scale was overruled; and what large books are asked for, kept ready by the database itself.
+constexpr auto large_books_answer = R"sql(
+ALTER TABLE weighing ADD COLUMN why TEXT NOT NULL DEFAULT '';
+-- The part of a plan that records and the reserved supplies need (core/records/account.h, PlannedPart).
+CREATE VIEW part_of_plan AS SELECT id, json_object(
+    'uses', json_extract(document, '$.plan.uses'), 'closed', json_extract(document, '$.plan.closed'),
+    'weight', json_extract(document, '$.plan.weight'),
+    'contents', json_extract(document, '$.plan.contents_weight'),
+    'seconds', coalesce(json_extract(document, '$.plan.seconds'), 0),
+    'kind', coalesce(json_extract(document, '$.plan.question.outers[0].form.kind'), 'carton'),
+    'lining', coalesce(json_extract(document, '$.plan.question.lining'), 0),
+    'reach', (SELECT json_array(coalesce(max(json_extract(value, '$.at[0]') + json_extract(value, '$.size[0]')), 0),
+                                coalesce(max(json_extract(value, '$.at[1]') + json_extract(value, '$.size[1]')), 0),
+                                coalesce(max(json_extract(value, '$.at[2]') + json_extract(value, '$.size[2]')), 0))
+              FROM json_each(document, '$.plan.placements'))) AS document FROM parcel_plan;
+CREATE TABLE planned_part (
+    id INTEGER PRIMARY KEY,
+    document TEXT NOT NULL
+) STRICT;
+INSERT INTO planned_part SELECT * FROM part_of_plan;
+CREATE TRIGGER plan_has_part AFTER INSERT ON parcel_plan BEGIN
+    INSERT INTO planned_part SELECT * FROM part_of_plan WHERE id = NEW.id;
+END;
+CREATE TRIGGER plan_changes_part AFTER UPDATE ON parcel_plan BEGIN
+    DELETE FROM planned_part WHERE id = OLD.id;
+    INSERT INTO planned_part SELECT * FROM part_of_plan WHERE id = NEW.id;
+END;
+CREATE TRIGGER plan_leaves_part AFTER DELETE ON parcel_plan BEGIN
+    DELETE FROM planned_part WHERE id = OLD.id;
+END;
+-- Use of each supply by day (of UTC, since 1970); `verify` adds it up.
+CREATE TABLE used_on_day (
+    code TEXT NOT NULL,
+    day INTEGER NOT NULL,
+    amount INTEGER NOT NULL, -- thousandths
+    PRIMARY KEY (day, code)
+) STRICT, WITHOUT ROWID;
+INSERT INTO used_on_day SELECT code, step.at / 86400, -sum(amount) FROM movement JOIN step ON step.id = step
+    WHERE ledger = 'supplies' AND movement.kind = 'used' GROUP BY code, step.at / 86400;
+CREATE TRIGGER step_adds_use AFTER INSERT ON step BEGIN -- a step's row comes after its movements
+    INSERT INTO used_on_day SELECT code, NEW.at / 86400, -sum(amount) FROM movement
+        WHERE step = NEW.id AND ledger = 'supplies' AND kind = 'used' GROUP BY code
+    ON CONFLICT DO UPDATE SET amount = amount + excluded.amount;
+END;
+DROP INDEX movement_used;
+CREATE INDEX movement_received ON movement (code) WHERE ledger = 'supplies' AND kind = 'received';
+CREATE INDEX movement_of_parcel ON movement (parcel) WHERE ledger = 'goods' AND parcel IS NOT NULL;
+CREATE INDEX parcel_sent_again ON parcel (id) WHERE sent_again = 1;
+CREATE INDEX orders_words ON orders (number, name, postcode);
+CREATE INDEX parcel_words ON parcel (number, tracking);
+)sql";
+
 } // namespace
 
 const std::vector<Migration>& migrations()
 {
     static const std::vector<Migration> all{
-        {1, first_tables}, {2, weighings_teach}, {3, movements_cost}, {4, parcels_come_back}};
+        {1, first_tables}, {2, weighings_teach}, {3, movements_cost}, {4, parcels_come_back}, {5, large_books_answer}};
     return all;
 }
 

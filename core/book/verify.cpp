@@ -42,6 +42,23 @@ void check_ledger(const Book& book, Findings& findings)
                             fmt::format("{} thousandths moved, {} kept", sums.integer(1), sums.integer(2)),
                             {}});
     }
+    // What triggers keep beside the ledger and the plans, added up again.
+    Query used(book, "SELECT code, day, sum(amount) FROM ("
+                     "SELECT code, step.at / 86400 AS day, -amount AS amount FROM movement JOIN step ON step.id = step "
+                     "WHERE ledger = 'supplies' AND movement.kind = 'used' UNION ALL "
+                     "SELECT code, day, -amount FROM used_on_day) GROUP BY code, day HAVING sum(amount) <> 0");
+    while (used.next()) {
+        findings.push_back({Unsound::ledger,
+                            used.text(0),
+                            fmt::format("{} thousandths used on day {} and not kept", used.integer(2), used.integer(1)),
+                            {}});
+    }
+    Query parts(book, "SELECT id FROM part_of_plan WHERE document IS NOT "
+                      "(SELECT document FROM planned_part WHERE planned_part.id = part_of_plan.id)");
+    while (parts.next()) {
+        findings.push_back(
+            {Unsound::plan_unreadable, fmt::format("plan {}", parts.integer(0)), "its part differs", {}});
+    }
     Query uneven(book,
                  "SELECT undoing.id, movement.code, sum(movement.amount) FROM step AS undoing "
                  "JOIN movement ON movement.step IN (undoing.id, undoing.undoes) WHERE undoing.undoes IS NOT NULL "

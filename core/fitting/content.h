@@ -13,6 +13,7 @@ struct Resolved {
     std::optional<Refusal> refusal;              // the content of `refusal->item` was not fitted into its outer
 };
 
+// Depends on the items, gap, lining, bed, support and the outers that items name; not on the other outers.
 Resolved resolve_content(const Question& question, Run& run);
 
 } // namespace stow::fitting

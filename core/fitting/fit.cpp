@@ -32,10 +32,12 @@ struct Looked { // a candidate and what is known of it
 
 class Fitter {
 public:
-    Fitter(const Question& question, const std::vector<std::size_t>& outers, Run& run)
-        : question_(question), outers_(outers), run_(run), work_before_(run.work_done()),
-          resolved_(resolve_content(question, run))
+    // `before`: work done by the run when this question began.
+    Fitter(const Question& question, const std::vector<std::size_t>& outers, Run& run, std::uint64_t before,
+           Resolved content)
+        : question_(question), outers_(outers), run_(run), work_before_(before), resolved_(std::move(content))
     {
+        resolved_.question.outers = question.outers;
     }
 
     Answer fit(Effort effort)
@@ -258,7 +260,8 @@ private:
                 if (better_found(looked)) break;
                 if (!exact(looked.candidate) || looked.standing != Standing::open || looked.exhausted) continue;
                 decide_one(looked, budget);
-                if (looked.standing == Standing::open && budget == budgets.front()) look_for_rounds(looked, more_rounds);
+                if (looked.standing == Standing::open && budget == budgets.front())
+                    look_for_rounds(looked, more_rounds);
                 const bool hard = looked.standing == Standing::open && budget == budgets.front();
                 if (hard && load_of(looked.candidate).pieces.size() >= few_for_laying)
                     look_at_large(looked, short_laying);
@@ -427,7 +430,8 @@ Answer fit(const Question& question, Run& run, Memory* memory)
     }
     std::vector<std::size_t> outers(question.outers.size());
     std::iota(outers.begin(), outers.end(), std::size_t{0});
-    Answer answer = Fitter(question, outers, run).fit(Effort::proven);
+    const std::uint64_t before = run.work_done();
+    Answer answer = Fitter(question, outers, run, before, resolve_content(question, run)).fit(Effort::proven);
     // What a clock cut short may come out better another day.
     const bool cut_short = answer.stopped_by == Stop::time || answer.stopped_by == Stop::cancelled;
     if (memory != nullptr && !cut_short) memory->keep(question, answer);
@@ -436,8 +440,15 @@ Answer fit(const Question& question, Run& run, Memory* memory)
 
 Answer fit_one(const Question& question, std::size_t outer_index, Effort effort, Run& run)
 {
+    const std::uint64_t before = run.work_done();
     const std::vector<std::size_t> outers{outer_index};
-    return Fitter(question, outers, run).fit(effort);
+    return Fitter(question, outers, run, before, resolve_content(question, run)).fit(effort);
+}
+
+Answer fit_one(const Question& question, std::size_t outer_index, Effort effort, Run& run, Resolved content)
+{
+    const std::vector<std::size_t> outers{outer_index};
+    return Fitter(question, outers, run, run.work_done(), std::move(content)).fit(effort);
 }
 
 } // namespace stow::fitting

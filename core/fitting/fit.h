@@ -12,6 +12,7 @@
 #pragma once
 
 #include "core/fitting/answer.h"
+#include "core/fitting/content.h"
 #include "core/fitting/question.h"
 #include "core/run/run.h"
 
@@ -37,5 +38,7 @@ Answer fit(const Question& question, Run& run, Memory* memory = nullptr);
 // answer comes in about a millisecond and a refusal may be undecided.
 enum class Effort { quick, proven };
 Answer fit_one(const Question& question, std::size_t outer_index, Effort effort, Run& run);
+// The same where the content of its items is known already, from a question that differs in the outers to choose from.
+Answer fit_one(const Question& question, std::size_t outer_index, Effort effort, Run& run, Resolved content);
 
 } // namespace stow::fitting

@@ -15,10 +15,8 @@ template <class T>
 tl::expected<T, std::string> from_document(std::string_view text)
 {
     try {
-        return read_as<T>(Json::parse(text));
+        return read_or_why<T>(Json::parse(text));
     } catch (const Json::exception& bad) {
-        return tl::unexpected(std::string(bad.what()));
-    } catch (const BadDocument& bad) {
         return tl::unexpected(std::string(bad.what()));
     }
 }
@@ -40,5 +38,6 @@ STOW_DOCUMENT(postage::RateSheet)
 STOW_DOCUMENT(fitting::Question)
 STOW_DOCUMENT(fitting::Answer)
 STOW_DOCUMENT(planning::ParcelPlan)
+STOW_DOCUMENT(records::PlannedPart)
 
 } // namespace stow::intake

@@ -86,6 +86,8 @@ bool take(House& house, const std::string& setting, Row& row, const shop::Cupboa
         whole(house.cut_minutes, 0, 120);
     else if (setting == "hour_cost")
         house.hour = row.money(value, house.currency).value_or(house.hour);
+    else if (setting == "service_percent")
+        whole(house.service_percent, 50, 99);
     else
         return false;
     return true;

@@ -7,6 +7,7 @@
 #include <limits>
 #include <nlohmann/json.hpp>
 #include <stdexcept>
+#include <tl/expected.hpp>
 #include <type_traits>
 
 namespace stow::intake {
@@ -67,6 +68,19 @@ T read_as(const Json& json)
     return value;
 }
 
+// In words of ours or of the JSON library where it is no such value.
+template <class T>
+tl::expected<T, std::string> read_or_why(const Json& json)
+{
+    try {
+        return read_as<T>(json);
+    } catch (const Json::exception& bad) {
+        return tl::unexpected(std::string(bad.what()));
+    } catch (const BadDocument& bad) {
+        return tl::unexpected(std::string(bad.what()));
+    }
+}
+
 template <std::integral T>
 struct Codec<T> {
     static Json write(T value) { return value; }
@@ -113,9 +127,10 @@ struct Codec<Enum> {
     }
     static void read(const Json& json, Enum& value)
     {
+        const auto* const text = json.get_ptr<const Json::string_t*>();
         // Our enums count from 0 without gaps; past the last there is no word.
-        for (int i = 0; const char* const stored = word(static_cast<Enum>(i)); ++i) {
-            if (json == stored) {
+        for (int i = 0; const char* const stored = text ? word(static_cast<Enum>(i)) : nullptr; ++i) {
+            if (*text == stored) {
                 value = static_cast<Enum>(i);
                 return;
             }

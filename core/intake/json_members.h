@@ -199,7 +199,7 @@ void members(Is<shop::Address> auto& value, auto&& visit)
 void members(Is<shop::House> auto& value, auto&& visit)
 {
     auto& [address, contact, currency, trays, ease, lining, rattle, overfill_percent, bulge, heavy, filler, tape, label,
-           batch_percent, humidity_percent, scale_step, cut_minutes, hour] = value;
+           batch_percent, humidity_percent, scale_step, cut_minutes, hour, service_percent] = value;
     visit("address", address);
     visit("contact", contact);
     visit("currency", currency);
@@ -218,6 +218,7 @@ void members(Is<shop::House> auto& value, auto&& visit)
     visit("scale_step", scale_step);
     visit("cut_minutes", cut_minutes);
     visit("hour", hour);
+    visit("service_percent", service_percent);
 }
 
 void members(Is<shop::OrderLine> auto& value, auto&& visit)
@@ -653,6 +654,19 @@ void members(Is<planning::Used> auto& value, auto&& visit)
     visit("amount", amount);
 }
 
+void members(Is<records::PlannedPart> auto& value, auto&& visit)
+{
+    auto& [uses, closed, weight, contents, seconds, kind, lining, reach] = value;
+    visit("uses", uses);
+    visit("closed", closed);
+    visit("weight", weight);
+    visit("contents", contents);
+    visit("seconds", seconds);
+    visit("kind", kind);
+    visit("lining", lining);
+    visit("reach", reach);
+}
+
 void members(Is<planning::PassedOver> auto& value, auto&& visit)
 {
     auto& [outer, form, why, refusal, gives] = value;
@@ -667,8 +681,8 @@ void members(Is<planning::ParcelPlan> auto& value, auto&& visit)
 {
     auto& [pieces, items, question, outer, cut_height, cut_at, placements, passed_over, proven_smallest,
            contents_thickness, closed, void_volume, filler, filler_volume, tape, uses, weight, contents_weight, holds,
-           quotes, chosen, packaging, work, saves_if_larger, cheaper_outer, part, parts, split_gap_permille, squeezed,
-           hand_over, delivered, keeps_promise] = value;
+           quotes, chosen, packaging, seconds, work, saves_if_larger, cheaper_outer, part, parts, split_gap_permille,
+           squeezed, hand_over, delivered, keeps_promise] = value;
     visit("pieces", pieces);
     visit("items", items);
     visit("question", question);
@@ -691,6 +705,7 @@ void members(Is<planning::ParcelPlan> auto& value, auto&& visit)
     visit("quotes", quotes);
     visit("chosen", chosen);
     visit("packaging", packaging);
+    visit("seconds", seconds);
     visit("work", work);
     visit("saves_if_larger", saves_if_larger);
     visit("cheaper_outer", cheaper_outer);

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/planning/plan.h"
+#include "core/records/account.h"
 #include "core/shop/cupboard.h"
 #include "core/shop/dispatch.h"
 #include "core/weighing/lessons.h"

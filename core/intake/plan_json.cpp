@@ -1,8 +1,7 @@
 #include "core/intake/plan_json.h"
 
 #include "core/intake/document.h"
-
-#include <nlohmann/json.hpp>
+#include "core/intake/json_members.h"
 
 namespace stow::intake {
 
@@ -13,13 +12,13 @@ std::string plan_to_json(const planning::ParcelPlan& plan)
 
 tl::expected<planning::ParcelPlan, std::string> plan_from_json(std::string_view document)
 {
-    const auto json = nlohmann::json::parse(document, nullptr, false);
+    const Json json = Json::parse(document, nullptr, false);
     if (!json.is_object() || !json.contains("plan")) return tl::unexpected(std::string("not a plan"));
     const auto version = json.find("version");
     if (version == json.end() || !version->is_number_integer() || *version < 1)
         return tl::unexpected(std::string("no version"));
     if (*version > plan_version) return tl::unexpected("a plan of a later version: " + version->dump());
-    return from_document<planning::ParcelPlan>(json["plan"].dump());
+    return read_or_why<planning::ParcelPlan>(json["plan"]);
 }
 
 } // namespace stow::intake

@@ -41,6 +41,18 @@ std::vector<Point> points_of(const paperbox::Mark& mark)
     return points;
 }
 
+using Line = std::pair<std::vector<Point>, Pen>;
+
+std::vector<Line> lines_of(const paperbox::Net& net)
+{
+    const int x = hundredths(net.length), y = hundredths(net.width);
+    std::vector<Line> lines{{{{0, 0}, {x, 0}, {x, y}, {0, y}, {0, 0}}, sheet_pen}};
+    for (const paperbox::Mark& mark : net.marks) {
+        lines.emplace_back(points_of(mark), mark.stroke == paperbox::Stroke::cut ? cut_pen : score_pen);
+    }
+    return lines;
+}
+
 void ruler(DisplayList& page, int left, int bottom)
 {
     page.add(Path{{{left, bottom}, {left + from_mm(100), bottom}}, false, cut_pen, {}});
@@ -86,11 +98,7 @@ Document lay_out(const BoxTemplate& box, Format format, const Words& words, cons
     const int columns = pages_for(whole_x, width), rows = pages_for(whole_y, height);
     Document document;
     document.title = box.name;
-    std::vector<std::pair<std::vector<Point>, Pen>> lines;
-    lines.push_back({{{0, 0}, {whole_x, 0}, {whole_x, whole_y}, {0, whole_y}, {0, 0}}, sheet_pen});
-    for (const paperbox::Mark& mark : box.net.marks) {
-        lines.emplace_back(points_of(mark), mark.stroke == paperbox::Stroke::cut ? cut_pen : score_pen);
-    }
+    const std::vector<Line> lines = lines_of(box.net);
     for (int row = 0; row < rows; ++row) {
         for (int column = 0; column < columns; ++column) {
             const int left = column * (width - page_overlap), top = row * (height - page_overlap);
@@ -125,6 +133,23 @@ Document lay_out(const BoxTemplate& box, Format format, const Words& words, cons
         }
     }
     return document;
+}
+
+DisplayList draw(const paperbox::Net& net, Extent extent)
+{
+    DisplayList list{extent, {}};
+    const double wide = hundredths(net.length), high = hundredths(net.width);
+    const double scale = std::min((extent.width - 100) / wide, (extent.height - 100) / high);
+    const double left = (extent.width - wide * scale) / 2, top = (extent.height - high * scale) / 2;
+    for (const auto& [points, pen] : lines_of(net)) {
+        Path path{{}, false, Pen{pen.role, 30, pen.dash}, {}};
+        for (const Point& p : points) {
+            path.points.push_back(
+                {static_cast<int>(std::lround(left + p.x * scale)), static_cast<int>(std::lround(top + p.y * scale))});
+        }
+        list.add(std::move(path));
+    }
+    return list;
 }
 
 } // namespace stow::papers

@@ -17,4 +17,7 @@ struct BoxTemplate {
 // Pages are cut edge to edge and overlap by 10 mm; where a page goes on, a small cross marks the same spot on both.
 Document lay_out(const BoxTemplate& box, Format format, const Words& words, const TextMeasure& measure);
 
+// The net as large as the extent allows, centred; cuts as lines, scores dashed.
+DisplayList draw(const paperbox::Net& net, Extent extent);
+
 } // namespace stow::papers

@@ -108,6 +108,18 @@ constexpr std::array rows{
     Row{Word::on_hand, "On hand", "Vorrat"},
     Row{Word::to_order, "Order", "Bestellen"},
     Row{Word::to_make, "Make", "Fertigen"},
+    Row{Word::material_report, "Packaging by material", "Verpackung nach Material"},
+    Row{Word::material_covers, "Counted: what the shop book says was used up in packing, and the goods' own packaging. Not counted: what came in with other people's goods and was used again. Each country's register decides what is to be reported, and in which classes.", "Gezählt: was laut Bestandsbuch beim Packen verbraucht wurde, und die Verpackung der Ware selbst. Nicht gezählt: was mit fremder Ware kam und wieder benutzt wurde. Was zu melden ist und in welchen Klassen, sagt das Register des jeweiligen Landes."},
+    Row{Word::all_countries, "All countries", "Alle Länder"},
+    Row{Word::goods_own, "of it on the goods", "davon an der Ware"},
+    Row{Word::material_paper, "Paper and board", "Papier und Pappe"},
+    Row{Word::material_plastic, "Plastic", "Kunststoff"},
+    Row{Word::material_glass, "Glass", "Glas"},
+    Row{Word::material_wood, "Wood", "Holz"},
+    Row{Word::material_steel, "Steel", "Stahl"},
+    Row{Word::material_aluminium, "Aluminium", "Aluminium"},
+    Row{Word::material_composite, "Composite", "Verbund"},
+    Row{Word::material_other, "Other", "Sonstiges"},
 };
 // clang-format on
 static_assert(rows.size() == static_cast<std::size_t>(Word::how_many));

@@ -115,6 +115,18 @@ enum class Word {
     on_hand,
     to_order,
     to_make,
+    material_report,
+    material_covers,
+    all_countries,
+    goods_own,
+    material_paper,
+    material_plastic,
+    material_glass,
+    material_wood,
+    material_steel,
+    material_aluminium,
+    material_composite,
+    material_other,
     how_many // last: the number of words
 };
 // clang-format on

@@ -57,7 +57,7 @@ std::vector<Manner> Attempts::manners_for(OuterKind kind, bool squeezed) const
     return manners;
 }
 
-const Attempts::Setting& Attempts::setting(Manner manner, OuterKind kind)
+Attempts::Setting& Attempts::setting(Manner manner, OuterKind kind)
 {
     const bool under = cushion_.gap > Length{} && is_lined(kind);
     const auto made = std::find_if(settings_.begin(), settings_.end(),
@@ -65,12 +65,13 @@ const Attempts::Setting& Attempts::setting(Manner manner, OuterKind kind)
     if (made != settings_.end()) return *made;
     auto inserts = inserts_for(bench_.cupboard, task_.orders, contents_, bench_.wish.slip, task_.first, manner.folded);
     const Length bed = under ? lay_under_cushion(inserts) : Length{};
-    settings_.push_back({manner, under, load_of(bench_.cupboard, contents_, inserts, manner), bed});
+    settings_.push_back({manner, under, load_of(bench_.cupboard, contents_, inserts, manner), bed, {}, {}});
     return settings_.back();
 }
 
 // Remembered answers first; what was remembered of an arrangement is checked like any other.
-fitting::Answer Attempts::ask(const fitting::Question& question, Effort effort, std::uint64_t work)
+fitting::Answer Attempts::ask(const fitting::Question& question, Effort effort, std::uint64_t work,
+                              std::optional<fitting::Resolved>& content)
 {
     const std::string& outer = question.outers.front().id;
     const auto sound = [&](const fitting::Answer& answer) {
@@ -83,7 +84,9 @@ fitting::Answer Attempts::ask(const fitting::Question& question, Effort effort, 
         }
     }
     Run part = bench_.run.part({.time = {}, .work = work});
-    fitting::Answer answer = fitting::fit_one(question, 0, effort, part);
+    fitting::Resolved inside = content ? *content : fitting::resolve_content(question, part);
+    if (!content && !part.stopped()) content = inside; // otherwise another outer's work may get further
+    fitting::Answer answer = fitting::fit_one(question, 0, effort, part, std::move(inside));
     work_done_ += part.work_done();
     if (!sound(answer)) return {}; // an arrangement that fails the check is no arrangement
     const bool worth_keeping = answer.verdict != Verdict::undecided && effort == Effort::proven;
@@ -99,7 +102,7 @@ Tried Attempts::try_outer(const shop::Supply& outer, Effort effort, bool squeeze
     bool flat_enough = false; // papers beneath the cushion found room, and folding only makes them thicker
     for (const Manner manner : manners_for(form.kind, squeezed)) {
         if (manner.folded && flat_enough) continue;
-        const Setting& s = setting(manner, form.kind);
+        Setting& s = setting(manner, form.kind);
         auto refusal = refused_by_floor(s.load, form);
         flat_enough = !manner.folded && s.under_cushion && !refusal;
         if (!refusal) {
@@ -110,7 +113,7 @@ Tried Attempts::try_outer(const shop::Supply& outer, Effort effort, bool squeeze
                                        .bed = s.bed,
                                        .support = bench_.wish.support};
             question.outers.insert(question.outers.end(), s.load.boxes.begin(), s.load.boxes.end());
-            fitting::Answer answer = ask(question, effort, work);
+            fitting::Answer answer = ask(question, effort, work, is_lined(form.kind) ? s.in_lined : s.in_bare);
             if (answer.verdict == Verdict::fits) {
                 tried.held = Held{&s.load, std::move(question), std::move(answer), squeezed};
                 return tried;

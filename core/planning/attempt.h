@@ -47,10 +47,12 @@ private:
         bool under_cushion = false;
         Load load;
         Length bed;
+        std::optional<fitting::Resolved> in_lined, in_bare; // what lies in its gift boxes, once fitted
     };
     std::vector<Manner> manners_for(OuterKind kind, bool squeezed) const;
-    const Setting& setting(Manner manner, OuterKind kind);
-    fitting::Answer ask(const fitting::Question& question, fitting::Effort effort, std::uint64_t work);
+    Setting& setting(Manner manner, OuterKind kind);
+    fitting::Answer ask(const fitting::Question& question, fitting::Effort effort, std::uint64_t work,
+                        std::optional<fitting::Resolved>& content);
 
     const Bench& bench_;
     const Task& task_;

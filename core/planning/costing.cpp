@@ -139,8 +139,9 @@ void cost(ParcelPlan& plan, const Costing& with, const shop::Supply& outer, Leng
     uses.add(house.label, shop::pieces(1));
     plan.uses = uses.list();
     plan.packaging = cost_of(plan.uses, with.cupboard);
+    plan.seconds = static_cast<int>(handwork(plan, with.cupboard).count());
     if (house.hour.minor > 0 && house.hour.currency == house.currency) {
-        plan.work = share(house.hour, handwork(plan, with.cupboard).count(), 3600);
+        plan.work = share(house.hour, plan.seconds, 3600);
     }
 
     weigh(plan, with.cupboard);

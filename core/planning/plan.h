@@ -83,7 +83,8 @@ struct ParcelPlan {
     std::vector<postage::Quote> quotes;
     std::optional<std::size_t> chosen;    // index into quotes; nothing: no service takes it
     Money packaging;                      // cost of all supplies used
-    Money work;                           // of her time, where the house sets a rate for it
+    int seconds = 0;                      // of handwork, as her supplies and wrappings say
+    Money work;                           // what they count for, where the house sets a rate
     std::optional<Money> saves_if_larger; // a larger outer is cheaper in all by this much
     shop::SupplyCode cheaper_outer;
     int part = 1, parts = 1;                 // of an order that was split

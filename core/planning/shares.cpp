@@ -1,5 +1,7 @@
 #include "core/planning/shares.h"
 
+#include "core/planning/consumables.h"
+
 #include <algorithm>
 #include <functional>
 #include <numeric>
@@ -42,17 +44,34 @@ bool next(Counts& share, const Counts& all)
     return false;
 }
 
-const Shares::Priced& Shares::price(const Counts& share, bool first)
+const PricedShare& Shares::price(const Counts& share, bool first)
 {
     const auto [at, added] = known_.try_emplace({share, first});
-    if (!added) return at->second;
-    const Packed packed = pack_share(share, first, stock_, prove_);
-    all_decided_ = all_decided_ && packed.all_decided;
-    at->second.fits = packed.plan || !packed.quotes.empty();
-    if (packed.plan) {
-        at->second = {{packed.plan->keeps_promise ? 0 : 1, cost_in_all(*packed.plan).minor}, packed.plan->outer, true};
+    PricedShare& priced = at->second;
+    if (!added) return priced;
+    if (const PricedShare* known = priced_before(at->first)) {
+        priced = *known;
+    } else {
+        const Packed packed = pack_share(share, first, stock_, prove_);
+        priced.decided = packed.all_decided;
+        priced.fits = packed.plan || !packed.quotes.empty();
+        if (packed.plan) {
+            priced.cost = {packed.plan->keeps_promise ? 0 : 1, cost_in_all(*packed.plan).minor};
+            priced.outer = packed.plan->outer;
+        }
     }
-    return at->second;
+    all_decided_ = all_decided_ && priced.decided;
+    return priced;
+}
+
+const PricedShare* Shares::priced_before(const std::pair<Counts, bool>& share) const
+{
+    if (before_ == nullptr) return nullptr;
+    const auto found = before_->find(share);
+    if (found == before_->end()) return nullptr;
+    const auto& outer = found->second.outer;
+    const shop::Supply* supply = outer ? bench_.cupboard.supply(*outer) : nullptr;
+    return !outer || (supply != nullptr && stock_.has(taken_for(*supply))) ? &found->second : nullptr;
 }
 
 Packed Shares::pack_share(const Counts& share, bool first, const Stock& stock, bool prove) const

@@ -28,25 +28,29 @@ struct ShareCost { // the least is the best; a late share costs more than any pr
     friend ShareCost operator+(ShareCost a, ShareCost b) { return {a.late + b.late, a.minor + b.minor}; }
 };
 
+struct PricedShare {
+    ShareCost cost{};
+    std::optional<shop::SupplyCode> outer{}; // nothing: no outer takes it
+    bool fits = false;                       // into some outer, on hand or not, whether a service takes it or not
+    bool decided = true;                     // no larger outer was taken for want of an answer
+};
+using PricedShares = std::map<std::pair<Counts, bool>, PricedShare>;
+
 // Shares of one task priced by packing them, each once. `first`: the parcel that carries the inserts.
 class Shares {
 public:
     // `prove`: refusals are proven as far as the work given for a question allows.
-    Shares(const Bench& bench, const Task& task, const Stock& stock, bool prove)
-        : bench_(bench), task_(task), stock_(stock), prove_(prove)
+    // `before`: the same task's, priced when nothing was there less than now; what its outers still are there for stands.
+    Shares(const Bench& bench, const Task& task, const Stock& stock, bool prove, const PricedShares* before)
+        : bench_(bench), task_(task), stock_(stock), prove_(prove), before_(before)
     {
     }
 
     Counts all() const { return counts_of(task_); }
-    struct Priced {
-        ShareCost cost{};
-        std::optional<shop::SupplyCode> outer{}; // nothing: no outer takes it
-        bool fits = false;                       // into some outer, on hand or not, whether a service takes it or not
-    };
-    const Priced& price(const Counts& share, bool first);
+    const PricedShare& price(const Counts& share, bool first);
     std::size_t priced() const { return known_.size(); }
     bool all_decided() const { return all_decided_; } // of the shares priced
-    const std::map<std::pair<Counts, bool>, Priced>& known() const { return known_; }
+    const PricedShares& known() const { return known_; }
 
     // From this stock.
     Packed pack_share(const Counts& share, bool first, const Stock& stock, bool prove) const;
@@ -55,12 +59,15 @@ public:
     std::optional<std::vector<ParcelPlan>> parcels_of(const std::vector<Counts>& shares, bool proven) const;
 
 private:
+    const PricedShare* priced_before(const std::pair<Counts, bool>& share) const;
+
     const Bench& bench_;
     const Task& task_;
     const Stock& stock_;
     bool prove_;
+    const PricedShares* before_;
     bool all_decided_ = true;
-    std::map<std::pair<Counts, bool>, Priced> known_;
+    PricedShares known_;
 };
 
 } // namespace stow::planning

@@ -91,7 +91,7 @@ private:
         // What holds no part of it cannot hold the whole.
         const auto part_refused = [&](const Counts& r) { return within(r, share); };
         if (run_.stopped() || std::any_of(refused_.begin(), refused_.end(), part_refused)) return std::nullopt;
-        const Shares::Priced& priced = shares_.price(share, first);
+        const PricedShare& priced = shares_.price(share, first);
         if (!priced.fits && !first) refused_.push_back(share);
         return priced.outer ? std::optional(priced.cost) : std::nullopt;
     }
@@ -106,17 +106,26 @@ private:
 
 class Splitter {
 public:
-    Splitter(const Bench& bench, const Task& task, const Stock& stock)
-        : bench_(bench), task_(task), stock_(stock), bound_(bench, task, stock)
+    Splitter(const Bench& bench, const Task& task, const Stock& stock, const PricedShares* before,
+             PricedShares* learned)
+        : bench_(bench), task_(task), stock_(stock), before_(before), learned_(learned), bound_(bench, task, stock)
     {
     }
 
     std::variant<std::vector<ParcelPlan>, StuckOrder> solve()
     {
-        const Counts all = counts_of(task_);
-        const std::int64_t ways = ways_to_take(all);
+        const std::int64_t ways = ways_to_take(counts_of(task_));
         const bool prove = bench_.wish.prove && ways <= most_proven;
-        Shares shares(bench_, task_, stock_, prove);
+        Shares shares(bench_, task_, stock_, prove, before_);
+        auto solved = solve(shares, ways, prove);
+        if (learned_ != nullptr) *learned_ = shares.known();
+        return solved;
+    }
+
+private:
+    std::variant<std::vector<ParcelPlan>, StuckOrder> solve(Shares& shares, std::int64_t ways, bool prove)
+    {
+        const Counts all = counts_of(task_);
         std::optional<std::vector<ParcelPlan>> found;
         if (ways <= most_shares) {
             CompleteSearch search(shares, bound_, bench_.run);
@@ -138,7 +147,6 @@ public:
         return told(*std::move(found));
     }
 
-private:
     static ShareCost cost_of(const std::vector<ParcelPlan>& parcels)
     {
         ShareCost sum;
@@ -214,14 +222,17 @@ private:
     const Bench& bench_;
     const Task& task_;
     const Stock& stock_;
+    const PricedShares* before_;
+    PricedShares* learned_;
     SplitBound bound_;
 };
 
 } // namespace
 
-std::variant<std::vector<ParcelPlan>, StuckOrder> split(const Bench& bench, const Task& task, const Stock& stock)
+std::variant<std::vector<ParcelPlan>, StuckOrder> split(const Bench& bench, const Task& task, const Stock& stock,
+                                                        const PricedShares* before, PricedShares* learned)
 {
-    return Splitter(bench, task, stock).solve();
+    return Splitter(bench, task, stock, before, learned).solve();
 }
 
 } // namespace stow::planning

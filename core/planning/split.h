@@ -1,7 +1,7 @@
 // An order that no outer holds, over several parcels.
 #pragma once
 
-#include "core/planning/pack.h"
+#include "core/planning/shares.h"
 
 #include <variant>
 #include <vector>
@@ -14,6 +14,9 @@ namespace stow::planning {
 // (split_search.h). `split_gap_permille` says how much cheaper another way could be by the bound, 0 where proven;
 // nothing where a parcel comes late. The parcel with the first piece carries the inserts. Stuck: nothing_holds_it with
 // the good that no outer holds, or no_service.
-std::variant<std::vector<ParcelPlan>, StuckOrder> split(const Bench& bench, const Task& task, const Stock& stock);
+// `before`: what was learned of the same task when nothing was there less than now (Shares).
+std::variant<std::vector<ParcelPlan>, StuckOrder> split(const Bench& bench, const Task& task, const Stock& stock,
+                                                        const PricedShares* before = nullptr,
+                                                        PricedShares* learned = nullptr);
 
 } // namespace stow::planning

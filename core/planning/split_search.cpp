@@ -47,7 +47,7 @@ private:
     {
         ShareCost sum;
         for (std::size_t i = 0; i < parts.size(); ++i) {
-            const Shares::Priced& priced = shares_.price(parts[i], i == 0);
+            const PricedShare& priced = shares_.price(parts[i], i == 0);
             if (!priced.outer) return std::nullopt;
             sum = sum + priced.cost;
         }

@@ -1,8 +1,5 @@
 #include "core/records/account.h"
 
-#include "core/planning/handwork.h"
-#include "core/records/summary.h"
-
 #include <algorithm>
 
 namespace stow::records {
@@ -23,6 +20,60 @@ Spent spent_on(shop::SupplyKind kind)
     case K::paper: break;
     }
     return Spent::other;
+}
+
+// Volume of the goods; a set is what its parts are.
+Volume volume_of(const shop::GoodCode& code, std::int64_t count, const shop::Cupboard& cupboard, int depth = 0)
+{
+    const shop::Good* good = cupboard.good(code);
+    if (good == nullptr || depth > 8) return {};
+    if (good->parts.empty()) return volume(bounding_size(good->shape)) * count;
+    Volume sum;
+    for (const shop::SetPart& part : good->parts) sum += volume_of(part.good, part.count * count, cupboard, depth + 1);
+    return sum;
+}
+
+std::optional<int> permille_empty(Volume closed, Volume goods)
+{
+    if (closed <= Volume{}) return std::nullopt;
+    // Millilitres: permille of many parcels' 0.001 mm³ would not fit.
+    const std::int64_t whole = closed.units / 1'000'000;
+    if (whole == 0) return std::nullopt;
+    const std::int64_t empty = whole - goods.units / 1'000'000;
+    return static_cast<int>((empty * 1000 + whole / 2) / whole);
+}
+
+Sum nothing(Currency currency)
+{
+    Sum sum;
+    sum.total = sum.paid = sum.lost = sum.for_again = Money{0, currency};
+    return sum;
+}
+
+void add(Sum& sum, const ParcelAccount& a)
+{
+    ++sum.parcels;
+    sum.came_back += a.came_back ? 1 : 0;
+    sum.restocked += a.restocked ? 1 : 0;
+    sum.written_off += a.written_off ? 1 : 0;
+    sum.overridden += a.overridden ? 1 : 0;
+    sum.again += a.again ? 1 : 0;
+    for (const auto& [on, amount] : a.spent) {
+        sum.spent.try_emplace(on, Money{0, amount.currency}).first->second += amount;
+    }
+    sum.total += a.total;
+    sum.paid += a.paid;
+    if (a.came_back) sum.lost += a.total;
+    if (a.again) sum.for_again += a.total;
+    sum.in_other_currency += a.in_other_currency;
+    sum.seconds += a.seconds;
+    sum.closed += a.closed;
+    sum.goods += a.goods;
+    if (a.weighed) {
+        const Weight difference = *a.weighed - a.expected;
+        sum.off += difference < Weight{} ? -difference : difference;
+        ++sum.weighed;
+    }
 }
 
 void add_goods(std::map<std::pair<std::string, shop::Material>, MaterialLine>& lines, const std::string& country,
@@ -67,8 +118,12 @@ ParcelAccount account_of(const ParcelFacts& facts, const shop::Cupboard& cupboar
     account.country = facts.country;
     account.packed_on = facts.packed_on;
     account.total = account.paid = Money{0, currency};
+    const auto ours = [&](const Money& amount) {
+        if (amount.currency != currency) ++account.in_other_currency;
+        return amount.currency == currency;
+    };
     const auto add = [&](Spent on, const Money& amount) {
-        if (amount.currency != currency || amount.minor == 0) return;
+        if (amount.minor == 0 || !ours(amount)) return;
         account.spent.try_emplace(on, Money{0, currency}).first->second += amount;
         account.total += amount;
     };
@@ -80,12 +135,14 @@ ParcelAccount account_of(const ParcelFacts& facts, const shop::Cupboard& cupboar
         add(spent_on(supply->kind), share(unit, used.amount.thousandths, 1000));
     }
     if (facts.postage) add(Spent::postage, *facts.postage);
-    if (facts.postage_paid && facts.postage_paid->currency == currency) account.paid = *facts.postage_paid;
-    account.seconds = static_cast<int>(planning::handwork(facts.plan, cupboard).count());
-    account.empty_permille = summarise({{facts.plan, {}, {}, facts.country}}, cupboard).empty_permille();
+    if (facts.postage_paid && ours(*facts.postage_paid)) account.paid = *facts.postage_paid;
+    account.seconds = facts.plan.seconds;
+    account.closed = volume(facts.plan.closed);
+    for (const shop::Piece& piece : facts.pieces) account.goods += volume_of(piece.good, piece.count, cupboard);
     account.expected = facts.plan.weight.mean;
     account.weighed = facts.weighed;
     account.overridden = facts.overridden;
+    account.overridden_why = facts.overridden_why;
     account.came_back = facts.came_back;
     account.restocked = facts.restocked;
     account.written_off = facts.written_off;
@@ -94,35 +151,50 @@ ParcelAccount account_of(const ParcelFacts& facts, const shop::Cupboard& cupboar
     return account;
 }
 
+std::optional<int> ParcelAccount::empty_permille() const
+{
+    return permille_empty(closed, goods);
+}
+
+std::optional<int> Sum::empty_permille() const
+{
+    return permille_empty(closed, goods);
+}
+
+Weight Sum::off_by() const
+{
+    return weighed > 0 ? Weight{(off.units + weighed / 2) / weighed} : Weight{};
+}
+
+std::string key_of(const ParcelAccount& account, Grouped by)
+{
+    switch (by) {
+    case Grouped::week: return to_text(monday_of(account.packed_on));
+    case Grouped::shop: return account.shop;
+    case Grouped::country: break;
+    }
+    return account.country;
+}
+
+Sum sum_of(const std::vector<ParcelAccount>& accounts, Currency currency)
+{
+    Sum sum = nothing(currency);
+    for (const ParcelAccount& a : accounts) add(sum, a);
+    return sum;
+}
+
 std::vector<Sum> sums(const std::vector<ParcelAccount>& accounts, Grouped by, Currency currency)
 {
     std::map<std::string, Sum> groups;
     for (const ParcelAccount& a : accounts) {
-        const std::string key = by == Grouped::week   ? to_text(monday_of(a.packed_on))
-                                : by == Grouped::shop ? a.shop
-                                                      : a.country;
-        auto [at, fresh] = groups.try_emplace(key);
-        Sum& sum = at->second;
-        if (fresh) {
-            sum.key = key;
-            sum.total = sum.paid = sum.lost = sum.again = Money{0, currency};
-        }
-        ++sum.parcels;
-        sum.came_back += a.came_back ? 1 : 0;
-        sum.restocked += a.restocked ? 1 : 0;
-        sum.overridden += a.overridden ? 1 : 0;
-        for (const auto& [on, amount] : a.spent) {
-            sum.spent.try_emplace(on, Money{0, currency}).first->second += amount;
-        }
-        sum.total += a.total;
-        sum.paid += a.paid;
-        if (a.came_back) sum.lost += a.total;
-        if (a.again) sum.again += a.total;
-        sum.seconds += a.seconds;
+        add(groups.try_emplace(key_of(a, by), nothing(currency)).first->second, a);
     }
     std::vector<Sum> list;
     list.reserve(groups.size());
-    for (auto& [key, sum] : groups) list.push_back(std::move(sum));
+    for (auto& [key, sum] : groups) {
+        sum.key = key;
+        list.push_back(std::move(sum));
+    }
     return list;
 }
 
@@ -130,7 +202,7 @@ std::vector<MaterialLine> materials(const std::vector<ParcelFacts>& parcels, con
 {
     std::map<std::pair<std::string, shop::Material>, MaterialLine> lines;
     for (const ParcelFacts& parcel : parcels) {
-        for (const shop::Piece& piece : parcel.plan.pieces) {
+        for (const shop::Piece& piece : parcel.pieces) {
             add_goods(lines, parcel.country, piece.good, piece.count, cupboard, 0);
         }
         for (const planning::Used& used : parcel.plan.uses) {

@@ -49,6 +49,19 @@ std::optional<std::int64_t> mean_cost(const std::vector<Row>& rows, const std::v
 
 } // namespace
 
+std::vector<PackedShape> shapes_of(const std::vector<ParcelFacts>& parcels)
+{
+    std::vector<PackedShape> shapes;
+    for (const ParcelFacts& parcel : parcels) {
+        const PlannedPart& plan = parcel.plan;
+        if (plan.kind != OuterKind::carton || plan.reach.z <= Length{}) continue;
+        // The lining was kept free before the first of them; the far side needs it too.
+        const Size block{plan.reach.x + plan.lining, plan.reach.y + plan.lining, plan.reach.z + plan.lining};
+        shapes.push_back({block, plan.contents.mean, parcel.packed_on});
+    }
+    return shapes;
+}
+
 std::optional<std::int64_t> cost_in(const shop::Supply& carton, const PackedShape& shape,
                                     const shop::Cupboard& cupboard, Money a_litre)
 {
@@ -77,10 +90,12 @@ SizeAdvice advise_sizes(const std::vector<PackedShape>& history, const shop::Cup
 {
     SizeAdvice advice;
     if (history.empty()) return advice;
-    const auto last = std::max_element(history.begin(), history.end(), [](const PackedShape& a, const PackedShape& b) {
-                          return a.packed_on < b.packed_on;
-                      })->packed_on;
-    const Date kept_back_from = last - std::chrono::days(7 * wish.weeks_kept_back - 1);
+    const auto [first, last] =
+        std::minmax_element(history.begin(), history.end(),
+                            [](const PackedShape& a, const PackedShape& b) { return a.packed_on < b.packed_on; });
+    const std::chrono::days span = last->packed_on - first->packed_on + std::chrono::days(1);
+    const std::chrono::days kept_back = std::min(std::chrono::days(7 * wish.weeks_kept_back), span / 4);
+    const Date kept_back_from = last->packed_on - kept_back + std::chrono::days(1);
     using Key = std::tuple<Size, Weight>;
     std::map<Key, Demand> demands;
     std::vector<Row> judged;

@@ -1,6 +1,7 @@
 // Which sizes to buy: from what was packed and a list of cartons a supplier offers.
 #pragma once
 
+#include "core/records/account.h"
 #include "core/records/size_choice.h"
 #include "core/shop/cupboard.h"
 
@@ -14,11 +15,14 @@ struct PackedShape { // the block that the contents of one parcel were packed as
     Date packed_on;
 };
 
+// Of those packed into cartons.
+std::vector<PackedShape> shapes_of(const std::vector<ParcelFacts>& parcels);
+
 struct SizeWish {
     std::vector<shop::Supply> offered; // cartons; others are left out
     Money a_litre;                     // what a litre of closed parcel costs in postage, as she reckons it
     int most = 12;                     // sizes
-    int weeks_kept_back = 8;           // the last ones of the history, to judge by
+    int weeks_kept_back = 8;           // the last ones of the history, to judge by; at most a quarter
 };
 
 struct SizeAdvice {

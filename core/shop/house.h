@@ -26,6 +26,7 @@ struct House {
     Weight scale_step = grams(1);
     int cut_minutes = 3; // to score a carton lower and cut it down
     Money hour{};        // what an hour of her time counts for when ways to pack are compared; nothing: it does not
+    int service_percent = 95; // chance of not running out of a supply while an order of it is on its way
     friend bool operator==(const House&, const House&) = default;
 };
 

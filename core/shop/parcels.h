@@ -35,6 +35,7 @@ struct Weighing {
     Weight weight;
     bool overridden = false; // she said it is right although it did not look so
     Instant at;
+    std::string why{};                        // of overruling
     std::optional<WeightEstimate> expected{}; // before the scale spoke
 };
 

@@ -6,8 +6,7 @@
 
 namespace stow::supplies {
 
-inline constexpr double usual_service = 0.95; // chance of not running out while an order is on its way
-inline constexpr int weeks_known = 130;       // of the past, that forecasts look at
+inline constexpr int weeks_known = 130; // of the past, that forecasts look at
 inline constexpr int weeks_ahead = 13;
 
 struct Outlook {
@@ -17,12 +16,12 @@ struct Outlook {
     std::optional<int> cover; // days, of what plans have not reserved
 };
 
-// `use`: of each week, oldest first (the book's weekly_use).
+// `use`: of each week, oldest first (the book's weekly_use). `service_level`: chance of not running out while an order
+// is on its way, above 0 and below 1.
 std::map<shop::SupplyCode, Outlook> outlook(const std::map<shop::SupplyCode, shop::Supply>& supplies,
                                             const std::map<shop::SupplyCode, shop::Amount>& on_hand,
                                             const std::map<shop::SupplyCode, shop::Amount>& reserved,
-                                            const std::map<shop::SupplyCode, Weeks>& use,
-                                            double service_level = usual_service);
+                                            const std::map<shop::SupplyCode, Weeks>& use, double service_level);
 
 // The supplies with the outlook's reorder points in place of hers, for `reorder_list`.
 std::map<shop::SupplyCode, shop::Supply> with_points(std::map<shop::SupplyCode, shop::Supply> supplies,

@@ -19,6 +19,11 @@ Page {
 
     readonly property bool narrow: width < 1000
 
+    function overrule() {
+        if (controller.verdictKind >= 2) why.ask(controller.verdict);
+        else controller.itIsRight("");
+    }
+
     Keys.onPressed: event => {
         if (event.modifiers & (Qt.ControlModifier | Qt.AltModifier) || controller.empty) return;
         event.accepted = true;
@@ -54,7 +59,7 @@ Page {
             scale.takeFocus();
             break;
         case Qt.Key_Y:
-            controller.itIsRight();
+            overrule();
             break;
         case Qt.Key_Up:
         case Qt.Key_Plus:
@@ -416,6 +421,8 @@ Page {
 
             readonly property bool alone: screen.tight && screen.controller.weighing
 
+            onOverrule: screen.overrule()
+
             visible: !screen.tight || alone
             Layout.columnSpan: 2
             Layout.fillWidth: true
@@ -456,6 +463,11 @@ Page {
         }
     }
     over: [
+        OverrulePanel {
+            id: why
+            onDecided: words => screen.controller.itIsRight(words)
+            onClosed: steps.forceActiveFocus()
+        },
         AddPanel {
             id: add
             controller: screen.controller

@@ -53,6 +53,8 @@ FocusScope {
         id: supplies
         Supplies {
             controller: screen.controller.supplies
+            sizes: screen.controller.sizes
+            paperBoxes: screen.controller.paperBoxes
         }
     }
     Component {

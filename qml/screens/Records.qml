@@ -45,7 +45,7 @@ Page {
             onClicked: screen.controller.nextPeriod()
         },
         Button {
-            text: qsTr("Packaging as a file")
+            text: qsTr("Packaging report")
             keyHint: "W"
             visible: screen.controller.rows.total > 0 && !screen.tight
             onClicked: screen.controller.printFiles()
@@ -57,9 +57,22 @@ Page {
         title: qsTr("Nothing to record yet")
         words: qsTr("Every parcel that is packed is counted here: cost, air, weights and packaging by material.")
     }
+    Sketch {
+        id: drawn
+        anchors.left: parent.left
+        anchors.right: parent.right
+        height: 144
+        visible: sentence !== "" && !screen.tight
+        scene: screen.controller.weeks
+        dark: Theme.dark
+        family: Theme.family
+        Accessible.role: Accessible.Graphic
+        Accessible.name: sentence
+    }
     ListView {
         id: list
         anchors.fill: parent
+        anchors.topMargin: drawn.visible ? drawn.height + 8 : 0
         focus: true
         activeFocusOnTab: true
         Accessible.role: Accessible.List

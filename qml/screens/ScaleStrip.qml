@@ -10,6 +10,7 @@ Item {
     required property BenchController controller
 
     signal away
+    signal overrule
 
     readonly property color verdictColour: controller.verdictKind === 3 ? Theme.brick : controller.verdictKind === 2 ? Theme.ochreText : Theme.accent
 
@@ -132,7 +133,7 @@ Item {
                     visible: scale.controller.verdictKind >= 2
                     text: qsTr("It is right all the same")
                     keyHint: "Y"
-                    onClicked: scale.controller.itIsRight()
+                    onClicked: scale.overrule()
                 }
             }
             PostageRuler {

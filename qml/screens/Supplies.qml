@@ -10,6 +10,8 @@ Page {
     id: screen
 
     required property SuppliesController controller
+    required property SizesController sizes
+    required property PaperBoxesController paperBoxes
 
     Component.onCompleted: controller.open()
     Component.onDestruction: controller.leave()
@@ -26,6 +28,12 @@ Page {
             break;
         case Qt.Key_P:
             controller.printReorder();
+            break;
+        case Qt.Key_S:
+            sizesPanel.open();
+            break;
+        case Qt.Key_F:
+            foldPanel.open();
             break;
         case Qt.Key_Return:
         case Qt.Key_Enter:
@@ -44,7 +52,19 @@ Page {
             onTextChanged: screen.controller.rows.filter = text
         },
         Button {
-            text: qsTr("Print the reorder list")
+            text: qsTr("Sizes to buy")
+            keyHint: "S"
+            visible: !screen.controller.empty && !screen.tight
+            onClicked: sizesPanel.open()
+        },
+        Button {
+            text: qsTr("Fold a box")
+            keyHint: "F"
+            visible: !screen.controller.empty && !screen.tight
+            onClicked: foldPanel.open()
+        },
+        Button {
+            text: qsTr("Reorder list")
             keyHint: "P"
             visible: !screen.controller.empty && !screen.tight
             onClicked: screen.controller.printReorder()
@@ -198,6 +218,16 @@ Page {
         SupplyPanel {
             id: panel
             controller: screen.controller
+            onClosed: list.forceActiveFocus()
+        },
+        SizesPanel {
+            id: sizesPanel
+            controller: screen.sizes
+            onClosed: list.forceActiveFocus()
+        },
+        PaperBoxPanel {
+            id: foldPanel
+            controller: screen.paperBoxes
             onClosed: list.forceActiveFocus()
         }
     ]

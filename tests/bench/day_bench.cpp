@@ -1,12 +1,13 @@
 // How long the whole-day choice takes, and what it gains over one by one: 200 and 1,000 orders of the demo's goods with
 // few of every outer, then with plenty. First plans, without the proofs that follow in the background.
-//   day_bench [seed]
+//   day_bench [seed] [orders]
 #include "core/planning/planner.h"
 #include "tests/bench/demo_shop.h"
 
 #include <chrono>
 #include <fmt/format.h>
 #include <string>
+#include <vector>
 
 namespace {
 
@@ -61,7 +62,9 @@ int main(int argc, char** argv)
 {
     const std::uint64_t seed = argc > 1 ? std::stoull(argv[1]) : 1;
     using P = planning::Preference;
-    for (const int count : {200, 1000}) {
+    std::vector<int> counts{200, 1000};
+    if (argc > 2) counts = {std::stoi(argv[2])};
+    for (const int count : counts) {
         for (const P wanted : {P::smallest, P::cheapest}) {
             measure(count, seed, false, false, wanted);
             measure(count, seed, true, false, wanted);

@@ -401,9 +401,12 @@ void PostageTest::a_wrong_weight_waits_for_her()
     QVERIFY(book::parcel(shop.book(), held->parcel.id)->parcel.state == shop::ParcelState::picked);
     if (!shop.desk().stopWord().isEmpty()) shop.at().letter(Qt::Key_Space);
     shop.at().letter(Qt::Key_Y); // it is right all the same
+    shop.at().type(QStringLiteral("damp"));
+    shop.at().press(Qt::Key_Return);
     const auto after = book::parcel(shop.book(), held->parcel.id);
     QVERIFY(after->parcel.state == shop::ParcelState::packed);
     QVERIFY(after->parcel.weighings.back().overridden);
+    QCOMPARE(after->parcel.weighings.back().why, std::string("damp"));
     QVERIFY(book::lessons(shop.book()).empty());
 }
 

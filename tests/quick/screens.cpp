@@ -163,6 +163,24 @@ int main(int argc, char** argv)
             desk.cupboard()->beforeSale()->ask(0, QStringLiteral("2"), QStringLiteral("DE"), {});
             pictures.take(QStringLiteral("cupboard_before_sale_asked"));
         }
+        if (i == 1) {
+            pictures.press(Qt::Key_F);
+            pictures.type("100");
+            pictures.press(Qt::Key_Tab);
+            pictures.type("70");
+            pictures.press(Qt::Key_Tab);
+            pictures.type("40");
+            pictures.press(Qt::Key_Return);
+            pictures.take(QStringLiteral("cupboard_supplies_fold"));
+            pictures.press(Qt::Key_Escape);
+            pictures.press(Qt::Key_S);
+            desk.cupboard()->sizes()->choose(
+                QUrl::fromLocalFile(QStringLiteral(STOW_SOURCE_DIR "/demo_orders/supplies.csv")),
+                QStringLiteral("0.10"));
+            for (int waits = 0; desk.cupboard()->sizes()->running() && waits < 300; ++waits) QTest::qWait(100);
+            pictures.take(QStringLiteral("cupboard_supplies_sizes"));
+            pictures.press(Qt::Key_Escape);
+        }
         if (i == 2) desk.cupboard()->rates()->tryParcel(QStringLiteral("250 180 90 812 DE 20095"));
         if (i == 2) pictures.take(QStringLiteral("cupboard_rates_tried"));
         if (i > 2) continue;
@@ -198,6 +216,9 @@ int main(int argc, char** argv)
         pictures.take(QStringLiteral("bench_wrong"));
         pictures.press(Qt::Key_Space);
         pictures.take(QStringLiteral("bench_too_light"));
+        pictures.press(Qt::Key_Y);
+        pictures.take(QStringLiteral("bench_overrule"));
+        pictures.press(Qt::Key_Escape);
         desk.bench()->labelMissing();
         pictures.take(QStringLiteral("bench_address"));
         desk.bench()->labelMissing();

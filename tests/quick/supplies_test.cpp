@@ -9,6 +9,7 @@
 #include <QTest>
 
 #include <cstdio>
+#include <utility>
 
 namespace stow::quick {
 
@@ -38,6 +39,8 @@ private slots:
     void prints_the_reorder_list_by_key();
     void prints_the_making_list_by_key();
     void opens_the_parcels_behind_a_figure();
+    void folds_a_box_and_keeps_it_as_an_outer();
+    void weighs_up_the_sizes_a_supplier_offers();
 
 private:
     void open_shelf(Qt::Key shelf);
@@ -58,7 +61,8 @@ void SuppliesTest::initTestCase()
 void SuppliesTest::cleanup()
 {
     shop_.reset();
-    QVERIFY2(complaints.isEmpty(), qPrintable(complaints.join(QLatin1Char('\n'))));
+    const QStringList heard = std::exchange(complaints, {});
+    QVERIFY2(heard.isEmpty(), qPrintable(heard.join(QLatin1Char('\n'))));
 }
 
 void SuppliesTest::open_shelf(Qt::Key shelf)
@@ -156,6 +160,54 @@ void SuppliesTest::opens_the_parcels_behind_a_figure()
     at.press(Qt::Key_Escape);
     at.press(Qt::Key_W);
     QTRY_VERIFY(QFile::exists(shop_->folder() + QStringLiteral("/papers/packaging.csv")));
+}
+
+void SuppliesTest::folds_a_box_and_keeps_it_as_an_outer()
+{
+    shop_ = std::make_unique<Workshop>(*planned_);
+    QVERIFY(shop_->open());
+    open_shelf(Qt::Key_2);
+    AtTheWindow& at = shop_->at();
+    at.letter(Qt::Key_F);
+    QTRY_VERIFY(at.reads(QStringLiteral("Fold it from paper")));
+    at.type(QStringLiteral("100"));
+    at.press(Qt::Key_Tab);
+    at.type(QStringLiteral("70"));
+    at.press(Qt::Key_Return);
+    QVERIFY2(at.reads(QStringLiteral("lengths in millimetres")), qPrintable(at.all_words())); // a height is missing
+    at.press(Qt::Key_Tab);
+    at.type(QStringLiteral("40"));
+    at.press(Qt::Key_Return);
+    QTRY_VERIFY2(at.reads(QStringLiteral("201.8")), qPrintable(at.all_words())); // as tests/core/paperbox has it
+    at.click(at.named(QStringLiteral("Print the template"), QAccessible::Button));
+    QTRY_VERIFY(QFile::exists(shop_->folder() + QStringLiteral("/papers/paper-box-one-square.pdf")));
+    at.click(at.beginning(QStringLiteral("Keep it as an outer: code"), QAccessible::EditableText));
+    at.type(QStringLiteral("SQUARE"));
+    at.press(Qt::Key_Return);
+    QTRY_VERIFY2(shop_->day().cupboard().supply({"SQUARE"}) != nullptr, qPrintable(at.all_words()));
+    QCOMPARE(shop_->day().cupboard().supply({"SQUARE"})->made_from.text, std::string("SHEET-300"));
+}
+
+void SuppliesTest::weighs_up_the_sizes_a_supplier_offers()
+{
+    shop_ = std::make_unique<Workshop>(*planned_);
+    const auto parcels = shop_->pick(6);
+    shop_->pack(parcels);
+    shop_->day().moved();
+    QVERIFY(shop_->open());
+    auto* sizes = shop_->desk().cupboard()->sizes();
+    const QString missing = sizes->choose(QUrl::fromLocalFile(shop_->folder() + QStringLiteral("/none.csv")), {});
+    QVERIFY(missing.isEmpty());
+    QVERIFY(!sizes->words().isEmpty());
+    QVERIFY(!sizes->choose(QUrl(), QStringLiteral("cheap")).isEmpty());
+    open_shelf(Qt::Key_2);
+    AtTheWindow& at = shop_->at();
+    at.letter(Qt::Key_S);
+    QTRY_VERIFY(at.reads(QStringLiteral("Which sizes to buy")));
+    sizes->choose(QUrl::fromLocalFile(QStringLiteral(STOW_SOURCE_DIR "/demo_orders/supplies.csv")),
+                  QStringLiteral("0.10"));
+    QTRY_VERIFY_WITH_TIMEOUT(!sizes->running(), 20'000);
+    QTRY_VERIFY2(at.reads(QStringLiteral("kept back to judge by")), qPrintable(at.all_words()));
 }
 
 } // namespace stow::quick

@@ -145,7 +145,7 @@ void Workshop::pack(const std::vector<shop::ParcelId>& parcels)
         const auto held = book::parcel(day_->book(), id);
         must(held && held->plan.chosen);
         const postage::Quote& quote = held->plan.quotes[*held->plan.chosen];
-        must(book::weigh(day_->book(), id, shop::WeighingStage::closed, held->plan.weight.mean));
+        must(book::weigh(day_->book(), id, {shop::WeighingStage::closed, held->plan.weight.mean}));
         must(book::choose_service(day_->book(), id, quote.carrier, quote.service, quote.price()->total));
         must(book::mark_packed(day_->book(), id));
     }

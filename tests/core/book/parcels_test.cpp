@@ -124,9 +124,9 @@ TEST(Bench, RemembersEveryTickAndWeighing)
     SmallShop shop;
     const shop::ParcelId id = shop.planned("1001");
     ASSERT_TRUE(bench_tick(shop.book, id, 3));
-    ASSERT_TRUE(weigh(shop.book, id, shop::WeighingStage::contents, tenth_g(4215)));
-    ASSERT_TRUE(weigh(shop.book, id, shop::WeighingStage::closed, tenth_g(5120), true));
-    EXPECT_EQ(weigh(shop.book, id, shop::WeighingStage::closed, {}).error().why, Why::not_positive);
+    ASSERT_TRUE(weigh(shop.book, id, {shop::WeighingStage::contents, tenth_g(4215)}));
+    ASSERT_TRUE(weigh(shop.book, id, {shop::WeighingStage::closed, tenth_g(5120), true}));
+    EXPECT_EQ(weigh(shop.book, id, {shop::WeighingStage::closed, {}}).error().why, Why::not_positive);
     const std::filesystem::path path = shop.book.path();
     const Book again = open_or_throw(path, system_time);
     const shop::Parcel held = parcel(again, id)->parcel;
@@ -223,8 +223,6 @@ TEST(ComesBack, WhatIsSentAgainIsPlannedAndPackedAnew)
     ASSERT_EQ(orders_to_plan(shop.book).size(), 1U);
     EXPECT_TRUE(parcels_of(shop.book, order).empty());
     const shop::ParcelId again = put_plan(shop.book, {order}, {shop.plan(order, 2)}).value().at(0);
-    EXPECT_TRUE(carries_again(shop.book, again));
-    EXPECT_FALSE(carries_again(shop.book, id));
     EXPECT_FALSE(put_plan(shop.book, {}, {shop.plan(order, 1)})) << "no more than ordered, even so";
     ASSERT_TRUE(mark_packed(shop.book, again));
     EXPECT_EQ(pieces_on_hand(shop.book).at({"INK-SEA"}), 16);
@@ -232,6 +230,12 @@ TEST(ComesBack, WhatIsSentAgainIsPlannedAndPackedAnew)
     ASSERT_TRUE(mark_labelled(shop.book, again));
     ASSERT_TRUE(hand_over(shop.book, "Skerry Post"));
     EXPECT_TRUE(orders_to_plan(shop.book).empty()) << "all of it is on its way";
+    const Date day = std::chrono::floor<std::chrono::days>(shop.now);
+    const auto facts = packed_facts(shop.book, day, day);
+    ASSERT_EQ(facts.size(), 2U);
+    EXPECT_TRUE(facts[0].came_back && facts[0].written_off && !facts[0].restocked && !facts[0].again);
+    EXPECT_EQ(facts[0].back_why, "crushed");
+    EXPECT_TRUE(facts[1].again && !facts[1].came_back);
     EXPECT_EQ(mark_came_back(shop.book, id, {"", GoodsBack::undecided, true}).error().why, Why::already_there);
     EXPECT_TRUE(verify(shop.book).empty());
 }
@@ -243,7 +247,24 @@ TEST(Records, FindWhatWasPackedOnADay)
     shop.now = *parse_instant("2026-11-26T00:00:00Z");
     const shop::ParcelId next = shop.labelled("1002");
     const Date day = *parse_date("2026-11-25");
-    EXPECT_EQ(parcels_packed(shop.book, day, day).size(), 1u);
-    EXPECT_EQ(parcels_packed(shop.book, day + std::chrono::days(1), day + std::chrono::days(5)).at(0).parcel.id, next);
-    EXPECT_EQ(parcels_packed(shop.book, day, day + std::chrono::days(1)).size(), 2u);
+    EXPECT_EQ(packed_facts(shop.book, day, day).size(), 1u);
+    const auto held = parcel(shop.book, next);
+    const auto late = packed_facts(shop.book, day + std::chrono::days(1), day + std::chrono::days(5));
+    ASSERT_EQ(late.size(), 1u);
+    EXPECT_EQ(late[0].number, held->parcel.number);
+    EXPECT_EQ(packed_facts(shop.book, day, day + std::chrono::days(1)).size(), 2u);
+
+    // The part of the plan that SQLite draws out of it is what the plan says.
+    const records::PlannedPart& part = late[0].plan;
+    EXPECT_EQ(part.closed, held->plan.closed);
+    EXPECT_EQ(part.weight.mean, held->plan.weight.mean);
+    EXPECT_EQ(part.uses.size(), held->plan.uses.size());
+    EXPECT_EQ(late[0].pieces, held->plan.pieces);
+    Size reach{};
+    for (const fitting::Placement& p : held->plan.placements) {
+        reach = {std::max(reach.x, p.at.x + p.size.x), std::max(reach.y, p.at.y + p.size.y),
+                 std::max(reach.z, p.at.z + p.size.z)};
+    }
+    EXPECT_GT(reach.z, Length{});
+    EXPECT_EQ(part.reach, reach);
 }

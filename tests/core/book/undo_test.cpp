@@ -82,7 +82,7 @@ TEST(Undo, TakesEveryKindOfStepBackAndDoesItAgain)
     walk("pick", [&] { mark_picked(book, parcel).value(); });
     walk("tick", [&] { bench_tick(book, parcel, 2).value(); });
     walk("replan", [&] { replan(book, parcel, shop.plan(first, 3)).value(); });
-    walk("weigh", [&] { weigh(book, parcel, shop::WeighingStage::contents, grams(640)).value(); });
+    walk("weigh", [&] { weigh(book, parcel, {shop::WeighingStage::contents, grams(640)}).value(); });
     walk("pack", [&] { mark_packed(book, parcel).value(); });
     walk("postage", [&] {
         buy_postage(book, {0, parcel, "Skerry Post", "PACKET", {690, {}}, "T-1", {}, false}).value();

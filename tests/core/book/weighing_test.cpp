@@ -14,7 +14,7 @@ weighing::Lesson lesson(Weight reading)
 
 Reading reading(Weight weight)
 {
-    return {shop::WeighingStage::closed, weight, false, shop::WeightEstimate{grams(520), grams(6)}, lesson(weight)};
+    return {shop::WeighingStage::closed, weight, false, {}, shop::WeightEstimate{grams(520), grams(6)}, lesson(weight)};
 }
 
 TEST(Weighing, TeachesAndUndoingItTakesBackWhatItTaught)
@@ -54,7 +54,7 @@ TEST(Weighing, KeepsTheEstimateBesideTheScale)
     SmallShop shop;
     const shop::ParcelId id = shop.planned("1001");
     weigh(shop.book, id, reading(grams(532))).value();
-    weigh(shop.book, id, shop::WeighingStage::contents, grams(430)).value();
+    weigh(shop.book, id, {shop::WeighingStage::contents, grams(430)}).value();
     const auto record = weighed(shop.book, shop::WeighingStage::closed);
     ASSERT_EQ(record.size(), 1u);
     EXPECT_EQ(record[0].expected.mean, grams(520));

@@ -38,6 +38,7 @@ std::vector<Paper> every_paper()
             add("tube", lay_out(samples::tube_bench(), format, words, measure));
             add("customs", lay_out(samples::customs(), format, words, measure));
             add("reorder", lay_out(samples::reorder(), format, words, measure));
+            add("materials", lay_out(samples::materials(40), format, words, measure));
             add("list of 1", lay_out(samples::list_of(1), format, words, measure));
             add("list of 40", lay_out(samples::list_of(40), format, words, measure));
         }
@@ -422,6 +423,19 @@ TEST(NeedListPage, CarriesItsHeads)
     EXPECT_EQ(pages_with(document, "On hand"), static_cast<int>(document.pages.size()));
     EXPECT_TRUE(says(document, "Kartonwerk Nebelbach"));
     EXPECT_TRUE(says(document, "Supply no. 40"));
+}
+
+TEST(MaterialReportPage, SumsByCountryAndSaysWhatItCovers)
+{
+    const MaterialReport report = samples::materials();
+    const Document document = lay_out(report, Format::a4, english, measure);
+    for (const char* text : {"117 parcels", "1.20 kg", "700 g", "500 g", "DE · GERMANY", "FR · FRANCE", "Glass"}) {
+        EXPECT_TRUE(says(document, text)) << text;
+    }
+    EXPECT_TRUE(says(lay_out(report, Format::a4, german, measure), "Papier und Pappe"));
+    const Document longer = lay_out(samples::materials(40), Format::a4, english, measure);
+    EXPECT_GT(longer.pages.size(), 2U);
+    EXPECT_EQ(pages_with(longer, "Packaging by material, continued"), static_cast<int>(longer.pages.size()) - 1);
 }
 
 } // namespace

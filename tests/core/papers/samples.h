@@ -6,6 +6,7 @@
 #include "core/papers/gift_note.h"
 #include "core/papers/hand_over.h"
 #include "core/papers/label.h"
+#include "core/papers/material_report.h"
 #include "core/papers/need_list.h"
 #include "core/papers/pick_list.h"
 #include "core/papers/slip.h"
@@ -289,6 +290,16 @@ inline NeedList reorder()
             {"Supply no. " + std::to_string(i), "S" + std::to_string(i), "", std::to_string(i), "100"});
     }
     return list;
+}
+
+inline MaterialReport materials(int countries = 2)
+{
+    using M = shop::Material;
+    MaterialReport report{day - std::chrono::days(28), day, 117, {}, false};
+    report.lines = {
+        {"DE", M::paper, grams(700), {}}, {"DE", M::glass, grams(156), grams(156)}, {"FR", M::paper, grams(500), {}}};
+    for (int i = 2; i < countries; ++i) report.lines.push_back({"X" + std::to_string(10 + i), M::wood, grams(1), {}});
+    return report;
 }
 
 } // namespace stow::papers::samples

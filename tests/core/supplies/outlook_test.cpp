@@ -24,7 +24,7 @@ TEST(Outlook, OrdersInTimeForWhatWillBeUsed)
         {{"K1"}, shop::pieces(19)}, {{"K2"}, shop::pieces(60)}, {{"K3"}, shop::pieces(19)}};
     const std::map<shop::SupplyCode, Weeks> use{
         {{"K1"}, Weeks(20, 10'000)}, {{"K2"}, Weeks(20, 10'000)}, {{"K3"}, {0, 0, 10'000, 10'000}}};
-    const auto told = outlook(supplies, on_hand, {{{"K1"}, shop::pieces(5)}}, use);
+    const auto told = outlook(supplies, on_hand, {{{"K1"}, shop::pieces(5)}}, use, 0.95);
     EXPECT_EQ(told.at({"K1"}).worked_out, shop::pieces(20)) << "two weeks of ten, and no spread";
     EXPECT_EQ(told.at({"K1"}).cover, 9) << "14 that no plan has reserved";
     EXPECT_EQ(told.at({"K2"}).reorder_at, shop::pieces(50)) << "hers is larger";

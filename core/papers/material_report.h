@@ -1,0 +1,23 @@
+// Packaging that left the house in a stretch of days, by country and material: what a register asks for.
+#pragma once
+
+#include "core/papers/text.h"
+#include "core/papers/words.h"
+#include "core/records/account.h"
+
+#include <vector>
+
+namespace stow::papers {
+
+struct MaterialReport {
+    Date from, until; // inclusive
+    int parcels = 0;
+    std::vector<records::MaterialLine> lines; // by country, then material
+    bool reprint = false;
+};
+
+Document lay_out(const MaterialReport& report, Format format, const Words& words, const TextMeasure& measure);
+
+Word word_for(shop::Material material);
+
+} // namespace stow::papers
