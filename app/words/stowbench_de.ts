@@ -1200,6 +1200,41 @@
         </message>
     </context>
     <context>
+        <name>OverrulePanel</name>
+        <message>
+            <source>It is right all the same</source>
+            <translation>Es stimmt trotzdem</translation>
+        </message>
+        <message>
+            <source>Why, for the records; may stay empty</source>
+            <translation>Warum, für die Aufzeichnungen; darf leer bleiben</translation>
+        </message>
+        <message>
+            <source>counted once more, nothing is missing</source>
+            <translation>nachgezählt, nichts fehlt</translation>
+        </message>
+        <message>
+            <source>more filler than planned</source>
+            <translation>mehr Füllung als geplant</translation>
+        </message>
+        <message>
+            <source>a note or a gift was added</source>
+            <translation>eine Karte oder Zugabe kam dazu</translation>
+        </message>
+        <message>
+            <source>the paper is damp</source>
+            <translation>das Papier ist feucht</translation>
+        </message>
+        <message>
+            <source>Keep the weight</source>
+            <translation>Gewicht behalten</translation>
+        </message>
+        <message>
+            <source>Enter</source>
+            <translation>Eingabe</translation>
+        </message>
+    </context>
+    <context>
         <name>Panel</name>
         <message>
             <source>Close</source>
@@ -1208,6 +1243,73 @@
         <message>
             <source>Esc</source>
             <translation>Esc</translation>
+        </message>
+    </context>
+    <context>
+        <name>PaperBoxPanel</name>
+        <message>
+            <source>Fold it from paper</source>
+            <translation>Aus Papier falten</translation>
+        </message>
+        <message>
+            <source>Kind</source>
+            <translation>Art</translation>
+        </message>
+        <message>
+            <source>Paper</source>
+            <translation>Papier</translation>
+        </message>
+        <message>
+            <source>Length</source>
+            <translation>Länge</translation>
+        </message>
+        <message>
+            <source>mm</source>
+            <translation>mm</translation>
+        </message>
+        <message>
+            <source>Width</source>
+            <translation>Breite</translation>
+        </message>
+        <message>
+            <source>Height; of a pillow, how far a face bulges</source>
+            <translation>Höhe; beim Kissen: Wölbung einer Seite</translation>
+        </message>
+        <message>
+            <source>These are of what must go in</source>
+            <translation>Das sind die Maße dessen, was hinein muss</translation>
+        </message>
+        <message>
+            <source>Lay it out</source>
+            <translation>Auslegen</translation>
+        </message>
+        <message>
+            <source>Enter</source>
+            <translation>Eingabe</translation>
+        </message>
+        <message>
+            <source>Score before you cut. A knife with a fresh blade, a steel rule, and the other hand behind the blade.</source>
+            <translation>Erst rillen, dann schneiden. Frische Klinge, Stahllineal, die andere Hand hinter der Klinge.</translation>
+        </message>
+        <message>
+            <source>Keep it as an outer: code</source>
+            <translation>Als Verpackung aufnehmen: Code</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>Minutes to make one</source>
+            <translation>Minuten für eine</translation>
+        </message>
+        <message>
+            <source>Print the template</source>
+            <translation>Vorlage drucken</translation>
+        </message>
+        <message>
+            <source>Keep it as an outer</source>
+            <translation>Als Verpackung aufnehmen</translation>
         </message>
     </context>
     <context>
@@ -1239,6 +1341,14 @@
         <message>
             <source>Making list</source>
             <translation>Fertigungsliste</translation>
+        </message>
+        <message>
+            <source>Packaging report</source>
+            <translation>Verpackungsbericht</translation>
+        </message>
+        <message>
+            <source>Paper box template</source>
+            <translation>Faltvorlage</translation>
         </message>
     </context>
     <context>
@@ -1869,10 +1979,6 @@
             <translation>P ändert den Zeitraum</translation>
         </message>
         <message>
-            <source>Packaging as a file</source>
-            <translation>Verpackung als Datei</translation>
-        </message>
-        <message>
             <source>Nothing to record yet</source>
             <translation>Noch nichts aufzuzeichnen</translation>
         </message>
@@ -1887,6 +1993,10 @@
         <message>
             <source>No parcel: there is nothing behind it.</source>
             <translation>Kein Paket: dahinter steht nichts.</translation>
+        </message>
+        <message>
+            <source>Packaging report</source>
+            <translation>Verpackungsbericht</translation>
         </message>
     </context>
     <context>
@@ -1928,6 +2038,41 @@
         </message>
     </context>
     <context>
+        <name>SizesPanel</name>
+        <message>
+            <source>Which sizes to buy</source>
+            <translation>Welche Größen kaufen</translation>
+        </message>
+        <message>
+            <source>A litre of parcel costs in postage, may stay empty</source>
+            <translation>Ein Liter Sendung kostet an Porto, darf leer bleiben</translation>
+        </message>
+        <message>
+            <source>Take in the list</source>
+            <translation>Liste einlesen</translation>
+        </message>
+        <message>
+            <source>Enter</source>
+            <translation>Eingabe</translation>
+        </message>
+        <message>
+            <source>Stop</source>
+            <translation>Anhalten</translation>
+        </message>
+        <message>
+            <source>Cartons a supplier offers</source>
+            <translation>Kartons, die ein Lieferant anbietet</translation>
+        </message>
+        <message>
+            <source>Tables (*.csv *.txt *.tsv)</source>
+            <translation>Tabellen (*.csv *.txt *.tsv)</translation>
+        </message>
+        <message>
+            <source>All files (*)</source>
+            <translation>Alle Dateien (*)</translation>
+        </message>
+    </context>
+    <context>
         <name>StopWord</name>
         <message>
             <source>Space goes on</source>
@@ -1943,10 +2088,6 @@
         <message>
             <source>Filter the supplies</source>
             <translation>Packmittel filtern</translation>
-        </message>
-        <message>
-            <source>Print the reorder list</source>
-            <translation>Nachbestellliste drucken</translation>
         </message>
         <message>
             <source>Take in a file</source>
@@ -1995,6 +2136,18 @@
         <message>
             <source>All files (*)</source>
             <translation>Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>Sizes to buy</source>
+            <translation>Größen kaufen</translation>
+        </message>
+        <message>
+            <source>Fold a box</source>
+            <translation>Schachtel falten</translation>
+        </message>
+        <message>
+            <source>Reorder list</source>
+            <translation>Bestellliste</translation>
         </message>
     </context>
     <context>
@@ -3505,6 +3658,140 @@
             <source>with the damp</source>
             <translation>mit der Feuchte</translation>
         </message>
+        <message>
+            <source>Not to run out of a supply</source>
+            <translation>Material nicht ausgehen lassen</translation>
+        </message>
+        <message>
+            <source>the chance of it while an order is on its way: the higher, the earlier to reorder</source>
+            <translation>Wahrscheinlichkeit, während eine Bestellung unterwegs ist: je höher, desto früher nachbestellen</translation>
+        </message>
+    </context>
+    <context>
+        <name>stow::view::PaperBoxesController</name>
+        <message>
+            <source>gift box from one square</source>
+            <translation>Geschenkschachtel aus einem Quadrat</translation>
+        </message>
+        <message>
+            <source>tray and lid</source>
+            <translation>Unterteil und Deckel</translation>
+        </message>
+        <message>
+            <source>lid</source>
+            <translation>Deckel</translation>
+        </message>
+        <message>
+            <source>pillow box</source>
+            <translation>Kissenschachtel</translation>
+        </message>
+        <message>
+            <source>envelope from one square</source>
+            <translation>Umschlag aus einem Quadrat</translation>
+        </message>
+        <message>
+            <source>all its lengths must be above zero</source>
+            <translation>alle Längen müssen über null liegen</translation>
+        </message>
+        <message>
+            <source>the flaps of one square do not meet over that shape: a tray and lid does it</source>
+            <translation>die Laschen eines Quadrats treffen sich über dieser Form nicht: Unterteil und Deckel geht</translation>
+        </message>
+        <message>
+            <source>a pillow that thick does not close: make it wider, or less thick</source>
+            <translation>ein so dickes Kissen schließt nicht: breiter oder flacher</translation>
+        </message>
+        <message>
+            <source>choose a kind</source>
+            <translation>eine Art wählen</translation>
+        </message>
+        <message>
+            <source>lengths in millimetres, such as 120 or 82.5</source>
+            <translation>Längen in Millimetern, wie 120 oder 82,5</translation>
+        </message>
+        <message>
+            <source>room inside</source>
+            <translation>Platz innen</translation>
+        </message>
+        <message>
+            <source>cut a sheet of</source>
+            <translation>ein Blatt zuschneiden auf</translation>
+        </message>
+        <message>
+            <source>and for the lid</source>
+            <translation>und für den Deckel</translation>
+        </message>
+        <message>
+            <source>marks along each edge, from the corner</source>
+            <translation>Marken an jeder Kante, ab der Ecke</translation>
+        </message>
+        <message>
+            <source>cut off the long flap by</source>
+            <translation>lange Lasche kürzen um</translation>
+        </message>
+        <message>
+            <source>ribbon, tied crosswise with a bow</source>
+            <translation>Band, über Kreuz mit Schleife</translation>
+        </message>
+        <message>
+            <source>wrapping paper</source>
+            <translation>Geschenkpapier</translation>
+        </message>
+        <message>
+            <source>out of one sheet of the paper</source>
+            <translation>aus einem Bogen</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n pieces</source>
+            <translation>
+                <numerusform>%n Stück</numerusform>
+                <numerusform>%n Stück</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>weighs</source>
+            <translation>wiegt</translation>
+        </message>
+        <message>
+            <source>out of the paper chosen</source>
+            <translation>aus dem gewählten Papier</translation>
+        </message>
+        <message>
+            <source>it does not go on one sheet</source>
+            <translation>passt nicht auf einen Bogen</translation>
+        </message>
+        <message>
+            <source>The sheet with its cuts as lines and its scores dashed</source>
+            <translation>Das Blatt, Schnitte als Linien, Rillen gestrichelt</translation>
+        </message>
+        <message>
+            <source>The template cannot be written.</source>
+            <translation>Die Vorlage kann nicht geschrieben werden.</translation>
+        </message>
+        <message>
+            <source>Template at 1:1, with a ruler of 100 mm to check the printer by: %1</source>
+            <translation>Vorlage 1:1, mit einem Lineal von 100 mm, um den Drucker zu prüfen: %1</translation>
+        </message>
+        <message>
+            <source>it does not go on one sheet of the paper chosen</source>
+            <translation>passt nicht auf einen Bogen des gewählten Papiers</translation>
+        </message>
+        <message>
+            <source>a code is needed, such as BOX-S</source>
+            <translation>ein Code ist nötig, wie BOX-S</translation>
+        </message>
+        <message>
+            <source>%1 is there already</source>
+            <translation>%1 gibt es schon</translation>
+        </message>
+        <message>
+            <source>minutes: 0 to 240</source>
+            <translation>Minuten: 0 bis 240</translation>
+        </message>
+        <message>
+            <source>%1 is one of your outers now, as long as the paper lasts</source>
+            <translation>%1 gehört jetzt zu Ihren Verpackungen, solange das Papier reicht</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::PickController</name>
@@ -4013,10 +4300,6 @@
             <translation>Es gibt noch nichts zu schreiben.</translation>
         </message>
         <message>
-            <source>Packaging of %1 in %2. It counts what the ledger used and the goods&apos; own; each country&apos;s register decides what is to be reported.</source>
-            <translation>Verpackung von %1 in %2. Gezählt ist, was laut Bestandsbuch verbraucht wurde, und die eigene der Waren; was zu melden ist, entscheidet das Register jedes Landes.</translation>
-        </message>
-        <message>
             <source>The file cannot be written.</source>
             <translation>Die Datei lässt sich nicht schreiben.</translation>
         </message>
@@ -4095,6 +4378,14 @@
         <message>
             <source>they cost %1 more</source>
             <translation>sie kosteten %1 zusätzlich</translation>
+        </message>
+        <message>
+            <source>What parcels cost, week by week</source>
+            <translation>Was Sendungen kosten, Woche für Woche</translation>
+        </message>
+        <message>
+            <source>Packaging of %1, with a table for a register&apos;s form: %2</source>
+            <translation>Verpackung von %1, mit einer Tabelle für das Formular eines Registers: %2</translation>
         </message>
     </context>
     <context>
@@ -4182,6 +4473,90 @@
         <message>
             <source>“%1”: behind the = one of %2</source>
             <translation>„%1“: hinter das = gehört eines von %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>stow::view::SizesController</name>
+        <message>
+            <source>Take in the list of cartons a supplier offers: a table in the columns of supplies.</source>
+            <translation>Die Kartonliste eines Lieferanten einlesen: eine Tabelle mit den Spalten der Materialien.</translation>
+        </message>
+        <message>
+            <source>“%1” is not an amount</source>
+            <translation>„%1“ ist kein Betrag</translation>
+        </message>
+        <message>
+            <source>There is no carton in that file.</source>
+            <translation>In dieser Datei ist kein Karton.</translation>
+        </message>
+        <message>
+            <source>No carton was packed in that time: there is nothing to go by.</source>
+            <translation>In dieser Zeit wurde kein Karton gepackt: es gibt keinen Anhalt.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Weighing up %n parcels of the last two years</source>
+            <translation>
+                <numerusform>Eine Sendung der letzten zwei Jahre wird abgewogen</numerusform>
+                <numerusform>%n Sendungen der letzten zwei Jahre werden abgewogen</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n sizes</source>
+            <translation>
+                <numerusform>eine Größe</numerusform>
+                <numerusform>%n Größen</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>the best there is, proven</source>
+            <translation>die beste, bewiesen</translation>
+        </message>
+        <message>
+            <source>at most %1 % from the best</source>
+            <translation>höchstens %1 % von der besten</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n parcels go into none of them</source>
+            <translation>
+                <numerusform>eine Sendung passt in keine</numerusform>
+                <numerusform>%n Sendungen passen in keine</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 on the weeks kept back</source>
+            <translation>%1 in den zurückgehaltenen Wochen</translation>
+        </message>
+        <message>
+            <source>Cost of a parcel against how many sizes there are</source>
+            <translation>Kosten einer Sendung gegen die Zahl der Größen</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n parcels</source>
+            <translation>
+                <numerusform>eine Sendung</numerusform>
+                <numerusform>%n Sendungen</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n different blocks</source>
+            <translation>
+                <numerusform>eine Form</numerusform>
+                <numerusform>%n verschiedene Formen</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>with the cartons of today one costs %1 on the %n parcels kept back to judge by</source>
+            <translation>
+                <numerusform>mit den heutigen Kartons kostet eine %1, nach der einen zurückgehaltenen</numerusform>
+                <numerusform>mit den heutigen Kartons kostet eine %1, nach den %n zurückgehaltenen</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n parcels kept back to judge by</source>
+            <translation>
+                <numerusform>eine zum Urteilen zurückgehalten</numerusform>
+                <numerusform>%n zum Urteilen zurückgehalten</numerusform>
+            </translation>
         </message>
     </context>
     <context>

@@ -281,6 +281,16 @@
     </message>
 </context>
 <context>
+    <name>stow::view::PaperBoxesController</name>
+    <message numerus="yes">
+        <source>%n pieces</source>
+        <translation>
+            <numerusform>%n piece</numerusform>
+            <numerusform>%n pieces</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>stow::view::PickController</name>
     <message numerus="yes">
         <source>%n parcels to pick</source>
@@ -380,6 +390,58 @@
         <translation>
             <numerusform>%n parcel</numerusform>
             <numerusform>%n parcels</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>stow::view::SizesController</name>
+    <message numerus="yes">
+        <source>Weighing up %n parcels of the last two years</source>
+        <translation>
+            <numerusform>Weighing up %n parcel of the last two years</numerusform>
+            <numerusform>Weighing up %n parcels of the last two years</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sizes</source>
+        <translation>
+            <numerusform>%n size</numerusform>
+            <numerusform>%n sizes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n parcels go into none of them</source>
+        <translation>
+            <numerusform>%n parcel goes into none of them</numerusform>
+            <numerusform>%n parcels go into none of them</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n parcels</source>
+        <translation>
+            <numerusform>%n parcel</numerusform>
+            <numerusform>%n parcels</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n different blocks</source>
+        <translation>
+            <numerusform>%n block</numerusform>
+            <numerusform>%n different blocks</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>with the cartons of today one costs %1 on the %n parcels kept back to judge by</source>
+        <translation>
+            <numerusform>with the cartons of today one costs %1 on the %n parcel kept back to judge by</numerusform>
+            <numerusform>with the cartons of today one costs %1 on the %n parcels kept back to judge by</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n parcels kept back to judge by</source>
+        <translation>
+            <numerusform>%n parcel kept back to judge by</numerusform>
+            <numerusform>%n parcels kept back to judge by</numerusform>
         </translation>
     </message>
 </context>

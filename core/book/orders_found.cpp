@@ -2,6 +2,7 @@
 #include "core/book/order_rows.h"
 #include "core/book/orders.h"
 
+#include <algorithm>
 #include <fmt/format.h>
 #include <unicode/unistr.h>
 
@@ -9,25 +10,53 @@ namespace stow::book {
 
 namespace {
 
-// Letter case and spaces aside, for all scripts.
-std::string folded(std::string_view text)
+void fold_by_icu(std::string_view text, std::string& bare)
 {
-    std::string bare;
-    // Most cells are plain letters and figures; what ICU takes for them would be felt in a hundred thousand orders.
-    if (std::all_of(text.begin(), text.end(), [](unsigned char c) { return c < 0x80; })) {
-        bare.reserve(text.size());
-        for (const char c : text) {
-            if (c != ' ') bare += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-        }
-        return bare;
-    }
     icu::UnicodeString letters =
         icu::UnicodeString::fromUTF8(icu::StringPiece(text.data(), static_cast<int>(text.size())));
     letters.foldCase();
+    bare.clear();
     letters.toUTF8String(bare);
     bare.erase(std::remove(bare.begin(), bare.end(), ' '), bare.end());
-    return bare;
 }
+
+// Letter case and spaces aside, for all scripts. The letters of Latin-1 are folded here, as Unicode's CaseFolding.txt
+// has them: what ICU takes for a cell would be felt in a hundred thousand orders.
+void fold(std::string_view text, std::string& bare)
+{
+    bare.clear();
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const char c = text[i];
+        const auto byte = static_cast<unsigned char>(c);
+        if (byte < 0x80) {
+            if (c != ' ') bare += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+            continue;
+        }
+        const unsigned next = i + 1 < text.size() ? static_cast<unsigned char>(text[i + 1]) : 0;
+        if (byte != 0xC3 || next < 0x80 || next > 0xBF) return fold_by_icu(text, bare);
+        ++i;
+        const bool capital = next <= 0x9E && next != 0x97; // À to Þ, but for ×
+        if (next == 0x9F)
+            bare += "ss"; // ß
+        else
+            bare.append({c, static_cast<char>(capital ? next + 0x20 : next)});
+    }
+}
+
+class Wanted {
+public:
+    explicit Wanted(std::string_view text) { fold(text, wanted_); }
+    bool nothing() const { return wanted_.empty(); }
+    bool in(std::string_view cell)
+    {
+        if (cell.size() * 3 < wanted_.size()) return false; // folding makes no text more than three times as long
+        fold(cell, cell_);
+        return cell_.find(wanted_) != std::string::npos;
+    }
+
+private:
+    std::string wanted_, cell_;
+};
 
 std::optional<shop::HeldOrder> first(std::vector<shop::HeldOrder> found)
 {
@@ -96,19 +125,18 @@ std::vector<Match> matches(const Book& book)
 
 std::vector<Hit> search(const Book& book, std::string_view text, std::size_t most)
 {
-    const std::string wanted = folded(text);
+    Wanted wanted(text);
     std::vector<Hit> hits;
-    if (wanted.empty()) return hits;
-    const auto holds = [&](const std::string& cell) { return folded(cell).find(wanted) != std::string::npos; };
+    if (wanted.nothing()) return hits;
 
-    Query rows(book, "SELECT id, number, name, postcode FROM orders"); // in the order of the index: no row is opened
+    Query rows(book, "SELECT id, number, name, postcode FROM orders"); // in the order of an index: no row is opened
     while (rows.next()) {
         const shop::OrderId id{rows.integer(0)};
-        if (holds(rows.text(1)))
+        if (wanted.in(rows.view(1)))
             hits.push_back({id, std::nullopt, Hit::By::number});
-        else if (holds(rows.text(2)))
+        else if (wanted.in(rows.view(2)))
             hits.push_back({id, std::nullopt, Hit::By::name});
-        else if (holds(rows.text(3)))
+        else if (wanted.in(rows.view(3)))
             hits.push_back({id, std::nullopt, Hit::By::postcode});
     }
     const auto newest_first = [](const Hit& a, const Hit& b) { return a.order.value > b.order.value; };
@@ -118,9 +146,9 @@ std::vector<Hit> search(const Book& book, std::string_view text, std::size_t mos
     Query parcels(book, "SELECT id, number, tracking FROM parcel");
     while (parcels.next()) {
         const shop::ParcelId id{parcels.integer(0)};
-        if (holds(parcels.text(1)))
+        if (wanted.in(parcels.view(1)))
             sent.emplace_back(id, Hit::By::parcel_number);
-        else if (holds(parcels.text(2)))
+        else if (wanted.in(parcels.view(2)))
             sent.emplace_back(id, Hit::By::tracking);
     }
     std::sort(sent.begin(), sent.end(), [](const auto& a, const auto& b) { return a.first.value > b.first.value; });

@@ -13,6 +13,7 @@ constexpr auto those_packed = "parcel.packed_at >= ?1 AND parcel.packed_at < ?2 
 
 using Index = std::map<std::int64_t, std::size_t>; // of a parcel's row
 
+// CROSS JOIN keeps SQLite to the order written: from the few parcels of the days to what belongs to them.
 class Reader {
 public:
     Reader(const Book& book, Date from, Date until)
@@ -46,7 +47,7 @@ private:
     {
         Query rows =
             ask("SELECT parcel.id, number, packed_at, postage, postage_currency, state = 'came back', back_why, "
-                "written_off, document FROM parcel JOIN planned_part ON planned_part.id = parcel.id",
+                "written_off, document FROM parcel CROSS JOIN planned_part ON planned_part.id = parcel.id",
                 "ORDER BY packed_at, parcel.id");
         while (rows.next()) {
             records::ParcelFacts facts;
@@ -72,8 +73,8 @@ private:
                 "postage_paid IS NOT NULL AND NOT EXISTS (SELECT 1 FROM parcel_piece AS p JOIN parcel AS older "
                 "ON older.id = p.parcel WHERE p.order_id = orders.id AND older.packed_at IS NOT NULL AND "
                 "(older.packed_at, older.id) < (parcel.packed_at, parcel.id)) "
-                "FROM parcel JOIN parcel_piece ON parcel_piece.parcel = parcel.id "
-                "JOIN orders ON orders.id = order_id",
+                "FROM parcel CROSS JOIN parcel_piece ON parcel_piece.parcel = parcel.id "
+                "CROSS JOIN orders ON orders.id = order_id",
                 "ORDER BY parcel_piece.id");
         while (rows.next()) {
             records::ParcelFacts* facts = at(rows.integer(0));
@@ -95,7 +96,7 @@ private:
     void weighings()
     {
         Query rows = ask("SELECT parcel.id, stage, weight, overridden, why FROM parcel "
-                         "JOIN weighing ON weighing.parcel = parcel.id",
+                         "CROSS JOIN weighing ON weighing.parcel = parcel.id",
                          "ORDER BY weighing.id");
         while (rows.next()) {
             records::ParcelFacts* facts = at(rows.integer(0));
@@ -123,10 +124,11 @@ private:
     // It holds something for an order line that an older parcel brought back to be sent again.
     void again()
     {
-        Query rows(book_, "SELECT DISTINCT mine.parcel FROM parcel AS back "
-                          "JOIN parcel_piece AS theirs ON theirs.parcel = back.id "
-                          "JOIN parcel_piece AS mine ON mine.order_id = theirs.order_id AND mine.line = theirs.line "
-                          "WHERE back.sent_again = 1 AND mine.parcel > back.id");
+        Query rows(book_,
+                   "SELECT DISTINCT mine.parcel FROM parcel AS back "
+                   "CROSS JOIN parcel_piece AS theirs ON theirs.parcel = back.id "
+                   "CROSS JOIN parcel_piece AS mine ON mine.order_id = theirs.order_id AND mine.line = theirs.line "
+                   "WHERE back.sent_again = 1 AND mine.parcel > back.id");
         while (rows.next()) {
             if (records::ParcelFacts* facts = at(rows.integer(0))) facts->again = true;
         }

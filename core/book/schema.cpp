@@ -306,7 +306,7 @@ INSERT INTO used_on_day SELECT code, step.at / 86400, -sum(amount) FROM movement
     WHERE ledger = 'supplies' AND movement.kind = 'used' GROUP BY code, step.at / 86400;
 CREATE TRIGGER step_adds_use AFTER INSERT ON step BEGIN -- a step's row comes after its movements
     INSERT INTO used_on_day SELECT code, NEW.at / 86400, -sum(amount) FROM movement
-        WHERE step = NEW.id AND ledger = 'supplies' AND kind = 'used' GROUP BY code
+        WHERE step = NEW.id AND +ledger = 'supplies' AND +kind = 'used' GROUP BY code -- +: by the step's index alone
     ON CONFLICT DO UPDATE SET amount = amount + excluded.amount;
 END;
 DROP INDEX movement_used;

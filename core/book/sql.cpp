@@ -40,6 +40,13 @@ std::string Query::text(int column) const
     return statement_.getColumn(column).getString();
 }
 
+std::string_view Query::view(int column) const
+{
+    const SQLite::Column cell = statement_.getColumn(column);
+    const char* const text = cell.getText();
+    return {text, static_cast<std::size_t>(cell.getBytes())};
+}
+
 std::optional<std::string> Query::maybe_text(int column) const
 {
     if (null(column)) return std::nullopt;

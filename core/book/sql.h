@@ -38,6 +38,7 @@ public:
     int small(int column) const { return static_cast<int>(integer(column)); }
     bool truth(int column) const { return integer(column) != 0; }
     std::string text(int column) const;
+    std::string_view view(int column) const; // until the next row
     std::optional<std::string> maybe_text(int column) const;
     std::optional<std::int64_t> maybe_integer(int column) const;
     std::optional<Date> maybe_date(int column) const; // stored as 2026-11-25

@@ -127,7 +127,7 @@ private:
         }
         StuckOrder stuck = stuck_of(ready.task, std::move(packed));
         if (pieces_in(ready.task) > 1 && !ready.task.by_hand) {
-            auto parts = split(bench_, ready.task, stock_, nullptr, ready.contents.boxed.empty() ? &ready.shares : nullptr);
+            auto parts = split(bench_, ready.task, stock_, {}, ready.contents.boxed.empty() ? &ready.learned : nullptr);
             if (auto* parcels = std::get_if<std::vector<ParcelPlan>>(&parts)) {
                 ready.splits.push_back(std::move(*parcels));
                 return ready;
@@ -189,7 +189,7 @@ private:
         Packed packed = pack(bench_, group.task, group.contents, stock_);
         if (packed.plan) return keep(*std::move(packed.plan));
         if (pieces_in(group.task) > 1 && !group.task.by_hand) {
-            auto parts = split(bench_, group.task, stock_, &group.shares);
+            auto parts = split(bench_, group.task, stock_, group.learned);
             if (auto* parcels = std::get_if<std::vector<ParcelPlan>>(&parts)) {
                 for (ParcelPlan& parcel : *parcels) keep(std::move(parcel));
                 return;

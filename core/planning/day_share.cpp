@@ -202,7 +202,7 @@ private:
         for (const shop::SupplyCode& outer : outers) {
             Stock without = stock_;
             without.take({{outer, stock_.left(outer)}});
-            auto parts = split(bench_, waiting_[o].task, without, &waiting_[o].shares);
+            auto parts = split(bench_, waiting_[o].task, without, waiting_[o].learned);
             if (auto* parcels = std::get_if<std::vector<ParcelPlan>>(&parts)) {
                 options_[o].push_back(option(*parcels));
             }

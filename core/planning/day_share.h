@@ -1,7 +1,7 @@
 // The whole day's choice: which order gets which outer, when there are not enough of them for all.
 #pragma once
 
-#include "core/planning/shares.h"
+#include "core/planning/split.h"
 
 #include <map>
 #include <optional>
@@ -14,7 +14,7 @@ struct Waiting { // orders that travel together, their goods taken off the shelf
     Contents contents;
     std::optional<ParcelPlan> plan;              // their best parcel, were they alone that day
     std::vector<std::vector<ParcelPlan>> splits; // or, without one, over several
-    PricedShares shares;                         // what was learned then; gift boxes may run out: nothing of sets in them
+    SplitMemory learned;                         // by splitting; nothing of sets, whose gift boxes may run out
 };
 
 struct Kept {

@@ -106,9 +106,9 @@ private:
 
 class Splitter {
 public:
-    Splitter(const Bench& bench, const Task& task, const Stock& stock, const PricedShares* before,
-             PricedShares* learned)
-        : bench_(bench), task_(task), stock_(stock), before_(before), learned_(learned), bound_(bench, task, stock)
+    Splitter(const Bench& bench, const Task& task, const Stock& stock, const SplitMemory& before, SplitMemory* learned)
+        : bench_(bench), task_(task), stock_(stock), before_(before), learned_(learned),
+          bound_(before.bound ? *before.bound : SplitBound(bench, task, stock))
     {
     }
 
@@ -116,9 +116,9 @@ public:
     {
         const std::int64_t ways = ways_to_take(counts_of(task_));
         const bool prove = bench_.wish.prove && ways <= most_proven;
-        Shares shares(bench_, task_, stock_, prove, before_);
+        Shares shares(bench_, task_, stock_, prove, &before_.shares);
         auto solved = solve(shares, ways, prove);
-        if (learned_ != nullptr) *learned_ = shares.known();
+        if (learned_ != nullptr) *learned_ = {shares.known(), bound_};
         return solved;
     }
 
@@ -222,15 +222,15 @@ private:
     const Bench& bench_;
     const Task& task_;
     const Stock& stock_;
-    const PricedShares* before_;
-    PricedShares* learned_;
+    const SplitMemory& before_;
+    SplitMemory* learned_;
     SplitBound bound_;
 };
 
 } // namespace
 
 std::variant<std::vector<ParcelPlan>, StuckOrder> split(const Bench& bench, const Task& task, const Stock& stock,
-                                                        const PricedShares* before, PricedShares* learned)
+                                                        const SplitMemory& before, SplitMemory* learned)
 {
     return Splitter(bench, task, stock, before, learned).solve();
 }

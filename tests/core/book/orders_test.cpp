@@ -210,6 +210,11 @@ TEST(Search, FindsByNamePostcodeNumberAndTracking)
 
     ASSERT_EQ(search(shop.book, "øjvind å").size(), 1u) << "letter case aside, in all scripts";
     EXPECT_EQ(search(shop.book, "ØJVINDÅBERG").at(0).by, Hit::By::name);
+    shop::Order sharp = SmallShop::order("B-3");
+    sharp.to.name = "Łucja Straßer";
+    enter_order(shop.book, sharp).value();
+    EXPECT_EQ(search(shop.book, "STRASSER").size(), 1u) << "as Unicode folds it";
+    EXPECT_EQ(search(shop.book, "łUCJA").size(), 1u);
     EXPECT_EQ(search(shop.book, "sw1a1aa").at(0).by, Hit::By::postcode);
     EXPECT_EQ(search(shop.book, "a-10").at(0).by, Hit::By::number);
     EXPECT_EQ(search(shop.book, "sk4471").at(0).parcel, sent);
