@@ -1,6 +1,7 @@
 #include "app/day_papers.h"
 
 #include "app/dispatch.h"
+#include "app/her_papers.h"
 #include "app/painting/fonts.h"
 #include "app/painting/paint.h"
 #include "core/papers/bench_card.h"
@@ -18,12 +19,6 @@ namespace {
 using papers::Format;
 using papers::Language;
 using papers::Words;
-
-const Words& hers() // the language of papers that stay in the workshop
-{
-    static const Words words(Language::english);
-    return words;
-}
 
 // A parcel with what its papers need.
 struct Packet {
@@ -85,22 +80,9 @@ papers::Document pick_list(const Day& day, const std::vector<Packet>& all, bool 
         auto sheet =
             papers::pick_sheet(day.today(), known_round > 0 ? known_round : round, parcels, orders, day.cupboard());
         sheet.reprint = reprint;
-        append(document, papers::lay_out(sheet, Format::a4, hers(), measure));
+        append(document, papers::lay_out(sheet, format_of(day), her_words(), measure));
     }
     return document;
-}
-
-std::optional<std::filesystem::path> written(const std::filesystem::path& folder, const std::string& name,
-                                             const papers::Document& document, const painting::Palette& palette)
-{
-    std::error_code error;
-    std::filesystem::create_directories(folder, error);
-    const std::filesystem::path file = folder / (name + ".pdf");
-    if (error || document.pages.empty() ||
-        !painting::write_pdf(QString::fromStdString(file.string()), document, palette)) {
-        return std::nullopt;
-    }
-    return file;
 }
 
 } // namespace
@@ -140,14 +122,14 @@ std::optional<std::filesystem::path> write_paper(const Day& day, PaperKind kind,
                                      packet.held.plan.parts);
             slip.reprint = reprint;
             const Words words(papers::language_for(packet.to().country));
-            append(document, papers::lay_out(slip, Format::a4, words, measure));
+            append(document, papers::lay_out(slip, format_of(day), words, measure));
         }
         break;
     case PaperKind::bench_cards:
         for (const Packet& packet : all) {
             auto card = papers::bench_card(packet.held.parcel, packet.held.plan, packet.orders, cupboard);
             card.reprint = reprint;
-            append(document, papers::lay_out(card, Format::a4, hers(), measure));
+            append(document, papers::lay_out(card, format_of(day), her_words(), measure));
         }
         break;
     case PaperKind::labels:
@@ -155,7 +137,7 @@ std::optional<std::filesystem::path> write_paper(const Day& day, PaperKind kind,
             auto label = papers::label(packet.held.parcel, packet.to(), cupboard.house, service_of(packet),
                                        packet.held.plan.part, packet.held.plan.parts);
             label.reprint = reprint;
-            document.pages.push_back(papers::lay_out(label, hers(), measure));
+            document.pages.push_back(papers::lay_out(label, her_words(), measure));
         }
         break;
     case PaperKind::customs: // in English, which every office reads; parcels that cross no border have none
@@ -163,13 +145,13 @@ std::optional<std::filesystem::path> write_paper(const Day& day, PaperKind kind,
             ParcelCustoms customs = customs_of(day, packet.held);
             if (customs.border == shop::Border::none) continue;
             customs.data.reprint = reprint;
-            append(document, papers::lay_out(customs.data, Format::a4, hers(), measure));
+            append(document, papers::lay_out(customs.data, format_of(day), her_words(), measure));
         }
         break;
     case PaperKind::hand_over_list: return std::nullopt; // belongs to a closed list: write_hand_over_list
     }
     const auto& palette = kind == PaperKind::labels ? painting::black_only() : painting::light();
-    return written(folder, std::string(name_of(kind)), document, palette);
+    return write_document(folder, std::string(name_of(kind)), document, palette);
 }
 
 std::optional<std::filesystem::path> write_hand_over_list(const Day& day, const book::HandOverList& list,
@@ -187,7 +169,8 @@ std::optional<std::filesystem::path> write_hand_over_list(const Day& day, const 
         std::string(name_of(PaperKind::hand_over_list)) + "-" + list.carrier + "-" + std::to_string(list.number);
     std::replace_if(
         name.begin(), name.end(), [](char c) { return c == ' ' || c == '/'; }, '-');
-    return written(folder, name, papers::lay_out(paper, Format::a4, hers(), measure), painting::light());
+    return write_document(folder, name, papers::lay_out(paper, format_of(day), her_words(), measure),
+                          painting::light());
 }
 
 std::filesystem::path paper_folder(const Day& day)

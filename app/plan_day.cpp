@@ -48,7 +48,8 @@ std::string written(const planning::DaySharing& sharing)
 {
     std::ostringstream out;
     out << sharing.moved << ' ' << sharing.more_go << ' ' << sharing.more_in_time << ' ' << sharing.saves.minor << ' '
-        << sharing.smaller.units << ' ' << sharing.proven << ' ' << sharing.gap_permille.value_or(-1) << '\n';
+        << sharing.smaller.units << ' ' << sharing.proven << ' ' << sharing.gap_permille.value_or(-1) << ' '
+        << sharing.more_may_go.value_or(-1) << '\n';
     for (const planning::ScarceSupply& s : sharing.scarce) {
         out << s.more.thousandths << ' ' << s.more_go << ' ' << s.saves.minor << ' ' << s.smaller.units << ' '
             << s.supply.text << '\n';
@@ -115,11 +116,12 @@ planning::DaySharing last_sharing(const Day& day)
     std::istringstream in(book::remembered(day.book(), remembered_sharing).value_or(""));
     planning::DaySharing sharing;
     sharing.saves.currency = day.cupboard().house.currency;
-    int gap = -1;
+    int gap = -1, more = -1;
     in >> sharing.moved >> sharing.more_go >> sharing.more_in_time >> sharing.saves.minor >> sharing.smaller.units >>
-        sharing.proven >> gap;
+        sharing.proven >> gap >> more;
     if (!in) return {};
     if (gap >= 0) sharing.gap_permille = gap;
+    if (more >= 0) sharing.more_may_go = more;
     planning::ScarceSupply scarce;
     scarce.saves.currency = sharing.saves.currency;
     while (in >> scarce.more.thousandths >> scarce.more_go >> scarce.saves.minor >> scarce.smaller.units) {

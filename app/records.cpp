@@ -1,7 +1,7 @@
 #include "app/records.h"
 
+#include "app/her_papers.h"
 #include "app/painting/fonts.h"
-#include "app/supply_papers.h"
 #include "core/book/ledger.h"
 #include "core/book/parcels.h"
 #include "core/papers/material_report.h"
@@ -21,10 +21,11 @@ std::vector<records::ParcelAccount> parcel_accounts(const Day& day, const std::v
 
 std::string materials_csv(const Day& day, const std::vector<records::ParcelFacts>& facts, Date from, Date until)
 {
-    std::string csv = "from,until,country,material,grams,of_goods_grams\n";
+    std::string csv = "from,until,country,material,grams,of_goods_grams,used_again_grams\n";
     for (const records::MaterialLine& line : records::materials(facts, day.cupboard())) {
-        csv += fmt::format("{},{},{},{},{:.1f},{:.1f}\n", to_text(from), to_text(until), csv_cell(line.country),
-                           shop::name_of(line.material), in_grams(line.weight), in_grams(line.of_goods));
+        csv += fmt::format("{},{},{},{},{:.1f},{:.1f},{:.1f}\n", to_text(from), to_text(until), csv_cell(line.country),
+                           shop::name_of(line.material), in_grams(line.weight), in_grams(line.of_goods),
+                           in_grams(line.again));
     }
     return csv;
 }
@@ -35,9 +36,8 @@ std::optional<std::filesystem::path> write_material_report(const Day& day,
 {
     const papers::MaterialReport report{from, until, static_cast<int>(facts.size()),
                                         records::materials(facts, day.cupboard()), false};
-    const papers::Words words(papers::Language::english);
     const painting::FontMeasure measure;
-    auto file = write_document(folder, "packaging", papers::lay_out(report, papers::Format::a4, words, measure));
+    auto file = write_document(folder, "packaging", papers::lay_out(report, format_of(day), her_words(), measure));
     if (!file) return std::nullopt;
     std::ofstream out(folder / "packaging.csv", std::ios::binary);
     out << materials_csv(day, facts, from, until);

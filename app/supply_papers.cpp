@@ -1,5 +1,6 @@
 #include "app/supply_papers.h"
 
+#include "app/her_papers.h"
 #include "app/painting/fonts.h"
 #include "app/painting/paint.h"
 #include "app/words/format.h"
@@ -19,38 +20,12 @@ namespace {
 
 using papers::Words;
 
-const Words& hers()
-{
-    static const Words words(papers::Language::english);
-    return words;
-}
-
 std::string amount(shop::Amount a, shop::Unit unit)
 {
     return words::amount(a, unit, QLocale::c()).toStdString();
 }
 
 } // namespace
-
-std::optional<std::filesystem::path> write_document(const std::filesystem::path& folder, const std::string& name,
-                                                    const papers::Document& document)
-{
-    std::error_code error;
-    std::filesystem::create_directories(folder, error);
-    const std::filesystem::path file = folder / (name + ".pdf");
-    if (error || !painting::write_pdf(QString::fromStdString(file.string()), document, painting::light())) {
-        return std::nullopt;
-    }
-    return file;
-}
-
-std::string csv_cell(const std::string& text)
-{
-    if (text.find_first_of(",\"\n") == std::string::npos) return text;
-    std::string quoted = "\"";
-    for (const char c : text) quoted += c == '"' ? std::string("\"\"") : std::string(1, c);
-    return quoted + "\"";
-}
 
 std::map<shop::SupplyCode, supplies::Outlook> outlook_of(const Day& day)
 {
@@ -105,7 +80,7 @@ std::optional<std::filesystem::path> write_reorder_list(const Day& day, const st
     }
     if (list.groups.empty()) return std::nullopt;
     const painting::FontMeasure measure;
-    auto file = write_document(folder, "reorder-list", papers::lay_out(list, papers::Format::a4, hers(), measure));
+    auto file = write_document(folder, "reorder-list", papers::lay_out(list, format_of(day), her_words(), measure));
     if (!file) return std::nullopt;
     std::ofstream out(folder / "reorder-list.csv", std::ios::binary);
     out << csv;
@@ -125,30 +100,30 @@ std::optional<std::filesystem::path> write_making_list(const Day& day, const std
             detail +=
                 (detail.empty() ? "" : " · ") + QObject::tr("%n wait for it", nullptr, need.waiting).toStdString();
         }
-        if (need.first_promise) detail += " · " + hers().date(*need.first_promise);
+        if (need.first_promise) detail += " · " + her_words().date(*need.first_promise);
         group.lines.push_back(
             {good.name, good.code.text, detail, std::to_string(need.on_hand), std::to_string(need.make)});
     }
     if (group.lines.empty()) return std::nullopt;
     list.groups.push_back(std::move(group));
     const painting::FontMeasure measure;
-    return write_document(folder, "making-list", papers::lay_out(list, papers::Format::a4, hers(), measure));
+    return write_document(folder, "making-list", papers::lay_out(list, format_of(day), her_words(), measure));
 }
 
-std::optional<std::filesystem::path> write_box_template(const paperbox::Wanted& wanted,
+std::optional<std::filesystem::path> write_box_template(const paperbox::Wanted& wanted, papers::Format format,
                                                         const std::filesystem::path& folder)
 {
     const paperbox::Laid laid = paperbox::lay(wanted);
     if (!laid.net) return std::nullopt;
-    const std::string size = hers().size(wanted.size), kind(paperbox::name_of(wanted.kind));
+    const std::string size = her_words().size(wanted.size), kind(paperbox::name_of(wanted.kind));
     const papers::BoxTemplate box{
         kind + " " + size,
         QObject::tr("sheet %1; cut along the lines, score the dashed ones")
-            .arg(QString::fromStdString(hers().flat_size({laid.net->length, laid.net->width, {}})))
+            .arg(QString::fromStdString(her_words().flat_size({laid.net->length, laid.net->width, {}})))
             .toStdString(),
         *laid.net};
     const painting::FontMeasure measure;
-    return write_document(folder, "paper-box-" + kind, papers::lay_out(box, papers::Format::a4, hers(), measure));
+    return write_document(folder, "paper-box-" + kind, papers::lay_out(box, format, her_words(), measure));
 }
 
 } // namespace stow

@@ -19,14 +19,7 @@ std::vector<planning::ToMake> making_list(const Day& day);
 // "reorder-list.pdf" and ".csv", "making-list.pdf". Nothing: there is nothing on it, or it cannot be written.
 std::optional<std::filesystem::path> write_reorder_list(const Day& day, const std::filesystem::path& folder);
 std::optional<std::filesystem::path> write_making_list(const Day& day, const std::filesystem::path& folder);
-std::optional<std::filesystem::path> write_box_template(const paperbox::Wanted& wanted,
+std::optional<std::filesystem::path> write_box_template(const paperbox::Wanted& wanted, papers::Format format,
                                                         const std::filesystem::path& folder);
-
-// NAME.pdf in the folder, which is made if need be. Nothing: it cannot be written.
-std::optional<std::filesystem::path> write_document(const std::filesystem::path& folder, const std::string& name,
-                                                    const papers::Document& document);
-
-// A cell for a file with commas.
-std::string csv_cell(const std::string& text);
 
 } // namespace stow

@@ -1,6 +1,7 @@
 #include "app/window.h"
 
 #include "app/day.h"
+#include "app/privacy.h"
 #include "app/scale/hid_scale.h"
 #include "app/view/background.h"
 #include "app/view/desk.h"
@@ -64,12 +65,14 @@ int open_window(QGuiApplication& application, Day& day)
         std::cerr << QObject::tr("%1 is open in another window.").arg(book).toStdString() << '\n';
         return show_already_open(application, book);
     }
+    const int forgotten = forget_old_buyers(day);
     view::Desk desk(day);
     desk.plugIn(std::make_unique<scale::HidScale>());
     QQmlApplicationEngine engine;
     engine.setInitialProperties({{QStringLiteral("desk"), QVariant::fromValue(&desk)}});
     engine.load(QUrl(QLatin1String(screens) + QStringLiteral("Main.qml")));
     if (engine.rootObjects().isEmpty()) return 1;
+    if (forgotten > 0) desk.say(QObject::tr("The data of %n buyers is old and was erased.", nullptr, forgotten));
     view::Work copying;
     const auto copy = [&] { keep_copy(copying, desk, day); };
     copy();

@@ -78,6 +78,7 @@ void add_all(CLI::App& app, Context& context)
     add_price(app, context);
     add_verify(app, context);
     add_backup(app, context);
+    add_forget(app, context);
 }
 
 } // namespace stow::command

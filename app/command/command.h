@@ -57,5 +57,6 @@ void add_fit(CLI::App& app, Context& context);
 void add_price(CLI::App& app, Context& context);
 void add_verify(CLI::App& app, Context& context);
 void add_backup(CLI::App& app, Context& context); // and restore
+void add_forget(CLI::App& app, Context& context);
 
 } // namespace stow::command

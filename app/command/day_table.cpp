@@ -88,6 +88,7 @@ nlohmann::json sharing_json(const planning::DaySharing& sharing)
                         {"smaller_l", in_litres(sharing.smaller)},
                         {"proven", sharing.proven},
                         {"scarce", std::move(scarce)}};
+    if (sharing.more_may_go) told["more_may_go"] = *sharing.more_may_go;
     if (sharing.gap_permille) told["gap_percent"] = *sharing.gap_permille / 10.0;
     return told;
 }

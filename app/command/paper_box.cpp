@@ -12,7 +12,7 @@ namespace {
 struct Options {
     std::string kind = "one-square", out = "papers";
     std::vector<std::string> size;
-    bool contents = false;
+    bool contents = false, letter = false;
 };
 
 int lay_out(Context& context, const Options& options)
@@ -41,7 +41,8 @@ int lay_out(Context& context, const Options& options)
                              : QObject::tr("From one piece of paper that shape cannot be folded."));
         return refused;
     }
-    const auto file = write_box_template(wanted, options.out);
+    const auto format = options.letter ? papers::Format::letter : papers::Format::a4;
+    const auto file = write_box_template(wanted, format, options.out);
     say(context.out, QObject::tr("sheet %1")
                          .arg(words::length(laid.net->length, QLocale::c()) + QStringLiteral(" × ") +
                               words::length(laid.net->width, QLocale::c())));
@@ -62,6 +63,7 @@ void add_paper_box(CLI::App& app, Context& context)
     command->add_option("KIND", options->kind, "one-square, tray, lid, pillow or envelope")->required();
     command->add_option("SIZE", options->size, "Length, width and height in mm")->required()->expected(2, 3);
     command->add_flag("--around", options->contents, "The size is of what must go in");
+    command->add_flag("--letter", options->letter, "On US Letter instead of A4");
     command->add_option("--out", options->out, "Folder");
     command->callback([&context, options] { context.exit = lay_out(context, *options); });
 }

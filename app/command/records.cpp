@@ -1,7 +1,7 @@
 #include "app/records.h"
 
 #include "app/command/command.h"
-#include "app/supply_papers.h"
+#include "app/her_papers.h"
 #include "app/words/format.h"
 #include "core/book/parcels.h"
 
@@ -116,7 +116,8 @@ int show_records(Context& context, const Options& options)
             list.push_back({{"material", std::string(shop::name_of(line.material))},
                             {"country", line.country},
                             {"weight_g", in_grams(line.weight)},
-                            {"of_goods_g", in_grams(line.of_goods)}});
+                            {"of_goods_g", in_grams(line.of_goods)},
+                            {"used_again_g", in_grams(line.again)}});
         }
         nlohmann::json document{{"from", to_text(*from)},
                                 {"until", to_text(*until)},

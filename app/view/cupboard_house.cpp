@@ -168,6 +168,21 @@ std::vector<Setting> settings()
          HouseController::tr("the chance of it while an order is on its way: the higher, the earlier to reorder"),
          [](const House& h) { return QString::number(h.service_percent); },
          [](House& h, const QString& t) { return keep_whole<&House::service_percent>(h, t, 50, 99); }},
+        {"forget", HouseController::tr("Forget buyers after"), HouseController::tr("months"),
+         HouseController::tr("0: never. Names and addresses are erased, counts and costs stay; tax law may ask for "
+                             "invoices to be kept, elsewhere"),
+         [](const House& h) { return QString::number(h.forget_months); },
+         [](House& h, const QString& t) { return keep_whole<&House::forget_months>(h, t, 0, 240); }},
+        {"paper",
+         HouseController::tr("Sheets of paper"),
+         {},
+         HouseController::tr("a4 or letter"),
+         [](const House& h) { return text(shop::name_of(h.paper)); },
+         [](House& h, const QString& t) {
+             const auto size = shop::paper_size(utf8(t.toLower()));
+             if (size) h.paper = *size;
+             return size.has_value();
+         }},
         {"batch", HouseController::tr("Batches differ by"), HouseController::tr("%"),
          HouseController::tr("a whole batch a little heavier or lighter"),
          [](const House& h) { return QString::number(h.batch_percent); },

@@ -29,6 +29,7 @@ Desk::Desk(Day& day, QObject* parent)
     hears(pick_);
     hears(bench_);
     hears(hand_over_);
+    hears(find_);
     hears(*cupboard_.goods());
     hears(*cupboard_.supplies());
     hears(*cupboard_.records());

@@ -1,5 +1,6 @@
 #include "app/view/find.h"
 
+#include "app/privacy.h"
 #include "app/view/text.h"
 #include "app/words/book.h"
 #include "app/words/format.h"
@@ -73,6 +74,9 @@ void FindController::setText(const QString& typed)
                 }
             }
             row.history = history_of(day_, hit.order, parcel);
+            row.gone = !held->order.to.name.empty() && (held->state == shop::OrderState::called_off ||
+                                                        (parcel && (parcel->state == shop::ParcelState::handed_over ||
+                                                                    parcel->state == shop::ParcelState::came_back)));
             rows.push_back(std::move(row));
         }
         words_ = rows.empty()
@@ -83,6 +87,23 @@ void FindController::setText(const QString& typed)
     }
     found_.show(std::move(rows));
     emit changed();
+}
+
+void FindController::forget(int row)
+{
+    const FoundRow* found = found_.shown(row);
+    if (found == nullptr) return;
+    if (const auto erased = book::erase_buyer(day_.book(), {found->order}); !erased) {
+        emit said(words::refused(erased.error()));
+        return;
+    }
+    const auto papers = papers_kept(day_);
+    emit said(papers.empty() ? tr("Erased, from the history too")
+                             : tr("Erased, from the history too. %n papers beside the book may still show it: %1",
+                                  nullptr, static_cast<int>(papers.size()))
+                                   .arg(view::text(papers.front().parent_path().string())));
+    day_.moved();
+    setText(text_);
 }
 
 } // namespace stow::view

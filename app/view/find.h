@@ -19,11 +19,13 @@ struct FoundRow {
     Q_PROPERTY(QString contents MEMBER contents)
     Q_PROPERTY(QString state MEMBER state)
     Q_PROPERTY(QString history MEMBER history)
+    Q_PROPERTY(bool gone MEMBER gone)
 public:
     qlonglong order = 0, parcel = 0;
     QString number, buyer, place, contents;
-    QString state;   // "handed over, list 12"
-    QString history; // a line a step, with time and weight
+    QString state;     // "handed over, list 12"
+    QString history;   // a line a step, with time and weight
+    bool gone = false; // it went out, or was called off: the buyer may be forgotten
 };
 
 class FindController : public QObject {
@@ -39,9 +41,11 @@ public:
     void setText(const QString& text);
     QString words() const { return words_; }
     RowModel* found() { return &found_; }
+    Q_INVOKABLE void forget(int row); // the buyer's name and address
 
 signals:
     void changed();
+    void said(const QString& words);
 
 private:
     Day& day_;

@@ -1,6 +1,7 @@
 #include "app/view/paper_boxes.h"
 
 #include "app/day_papers.h"
+#include "app/her_papers.h"
 #include "app/supply_papers.h"
 #include "app/view/text.h"
 #include "app/words/book.h"
@@ -145,7 +146,7 @@ void PaperBoxesController::printTemplate()
     if (wanted_->kind == Kind::tray) pieces.push_back({Kind::lid, wanted_->size});
     QStringList files;
     for (const paperbox::Wanted& piece : pieces) {
-        const auto file = write_box_template(piece, paper_folder(day_));
+        const auto file = write_box_template(piece, format_of(day_), paper_folder(day_));
         if (!file) return emit said(tr("The template cannot be written."));
         files += text(file->string());
     }

@@ -137,6 +137,9 @@ void SendingController::refresh()
                     tr("with {name}, {order}, {number}, {carrier}, {service}, {arrives}, {workshop}"),
                     text_in(settings, "en")});
     rows.push_back({QStringLiteral("text de"), tr("Message to buyers, in German"), {}, text_in(settings, "de")});
+    rows.push_back({QStringLiteral("text fr"), tr("Message to buyers, in French"), {}, text_in(settings, "fr")});
+    rows.push_back({QStringLiteral("text it"), tr("Message to buyers, in Italian"), {}, text_in(settings, "it")});
+    rows.push_back({QStringLiteral("text es"), tr("Message to buyers, in Spanish"), {}, text_in(settings, "es")});
     std::set<std::string> carriers, shops;
     for (const postage::RateSheet& sheet : day_.rate_sheets()) carriers.insert(sheet.carrier);
     for (const shop::HeldOrder& held : day_.orders()) shops.insert(held.order.key.shop);
@@ -186,9 +189,11 @@ QString SendingController::set(const QString& key, const QString& typed)
         const std::string language = utf8(key.mid(5));
         const auto found = std::find_if(settings.texts.begin(), settings.texts.end(),
                                         [&](const auto& t) { return t.language == language; });
-        if (found != settings.texts.end())
+        if (found != settings.texts.end() && utf8(typed).empty())
+            settings.texts.erase(found); // buyers there are written to in the first language
+        else if (found != settings.texts.end())
             found->text = utf8(typed);
-        else
+        else if (!utf8(typed).empty())
             settings.texts.push_back({language, utf8(typed)});
     } else if (key.startsWith(QLatin1String("carrier ")) || key.startsWith(QLatin1String("shop "))) {
         auto file = file_of_lines(typed);

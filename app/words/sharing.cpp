@@ -19,7 +19,9 @@ QString sharing(const planning::DaySharing& s, const QLocale& locale)
     QString said = Words::tr("Shared out over the day: %1").arg(gains.join(QStringLiteral(", ")));
     if (!s.proven) {
         said += QStringLiteral(" · ");
-        said += s.gap_permille
+        said += s.more_may_go.value_or(0) > 0
+                    ? Words::tr("stopped: at most %n more orders could go", nullptr, *s.more_may_go)
+                : s.gap_permille
                     ? Words::tr("stopped: at most %1 % better is possible").arg(locale.toString(*s.gap_permille / 10.0))
                     : Words::tr("stopped before it was proven the best");
     }

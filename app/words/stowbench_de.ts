@@ -715,6 +715,14 @@
             <source>Enter</source>
             <translation>Enter</translation>
         </message>
+        <message>
+            <source>Press again: it cannot be undone</source>
+            <translation>Noch einmal: lässt sich nicht rückgängig machen</translation>
+        </message>
+        <message>
+            <source>Erase the buyer&apos;s data</source>
+            <translation>Daten des Käufers löschen</translation>
+        </message>
     </context>
     <context>
         <name>GoodPanel</name>
@@ -1800,6 +1808,35 @@
         <message>
             <source>%1 is open in another window.</source>
             <translation>%1 ist in einem anderen Fenster offen.</translation>
+        </message>
+        <message>
+            <source>There is no order %1 of %2.</source>
+            <translation>Es gibt keine Bestellung %1 von %2.</translation>
+        </message>
+        <message numerus="yes">
+            <source>The data of %n buyers is erased from the book and its history; older copies are erased when they are restored. Tax law may ask you to keep invoices, elsewhere.</source>
+            <translation>
+                <numerusform>Die Daten eines Käufers sind aus dem Buch und seinem Verlauf gelöscht; ältere Kopien, wenn sie zurückgespielt werden. Das Steuerrecht kann verlangen, Rechnungen aufzubewahren, anderswo.</numerusform>
+                <numerusform>Die Daten von %n Käufern sind aus dem Buch und seinem Verlauf gelöscht; ältere Kopien, wenn sie zurückgespielt werden. Das Steuerrecht kann verlangen, Rechnungen aufzubewahren, anderswo.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n papers deleted</source>
+            <translation>
+                <numerusform>ein Papier gelöscht</numerusform>
+                <numerusform>%n Papiere gelöscht</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Papers that may still show it (--delete-papers deletes them):</source>
+            <translation>Papiere, die sie noch zeigen können (--delete-papers löscht sie):</translation>
+        </message>
+        <message numerus="yes">
+            <source>The data of %n buyers is old and was erased.</source>
+            <translation>
+                <numerusform>Die Daten eines Käufers sind alt und wurden gelöscht.</numerusform>
+                <numerusform>Die Daten von %n Käufern sind alt und wurden gelöscht.</numerusform>
+            </translation>
         </message>
     </context>
     <context>
@@ -3288,6 +3325,17 @@
             <source>Type part of a name, a postcode, an order or tracking number, or scan a paper.</source>
             <translation>Einen Teil eines Namens, eine Postleitzahl, eine Bestell- oder Sendungsnummer tippen oder ein Papier scannen.</translation>
         </message>
+        <message>
+            <source>Erased, from the history too</source>
+            <translation>Gelöscht, auch aus dem Verlauf</translation>
+        </message>
+        <message numerus="yes">
+            <source>Erased, from the history too. %n papers beside the book may still show it: %1</source>
+            <translation>
+                <numerusform>Gelöscht, auch aus dem Verlauf. Ein Papier neben dem Buch kann sie noch zeigen: %1</numerusform>
+                <numerusform>Gelöscht, auch aus dem Verlauf. %n Papiere neben dem Buch können sie noch zeigen: %1</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>stow::view::GoodsController</name>
@@ -3665,6 +3713,26 @@
         <message>
             <source>the chance of it while an order is on its way: the higher, the earlier to reorder</source>
             <translation>Wahrscheinlichkeit, während eine Bestellung unterwegs ist: je höher, desto früher nachbestellen</translation>
+        </message>
+        <message>
+            <source>Forget buyers after</source>
+            <translation>Käufer vergessen nach</translation>
+        </message>
+        <message>
+            <source>months</source>
+            <translation>Monaten</translation>
+        </message>
+        <message>
+            <source>0: never. Names and addresses are erased, counts and costs stay; tax law may ask for invoices to be kept, elsewhere</source>
+            <translation>0: nie. Namen und Adressen werden gelöscht, Zahlen und Kosten bleiben; das Steuerrecht kann verlangen, Rechnungen aufzubewahren, anderswo</translation>
+        </message>
+        <message>
+            <source>Sheets of paper</source>
+            <translation>Papierbögen</translation>
+        </message>
+        <message>
+            <source>a4 or letter</source>
+            <translation>a4 oder letter</translation>
         </message>
     </context>
     <context>
@@ -4473,6 +4541,18 @@
         <message>
             <source>“%1”: behind the = one of %2</source>
             <translation>„%1“: hinter das = gehört eines von %2</translation>
+        </message>
+        <message>
+            <source>Message to buyers, in French</source>
+            <translation>Nachricht an Käufer, auf Französisch</translation>
+        </message>
+        <message>
+            <source>Message to buyers, in Italian</source>
+            <translation>Nachricht an Käufer, auf Italienisch</translation>
+        </message>
+        <message>
+            <source>Message to buyers, in Spanish</source>
+            <translation>Nachricht an Käufer, auf Spanisch</translation>
         </message>
     </context>
     <context>
@@ -5602,6 +5682,13 @@
         <message>
             <source>parcel %1 came back: %2</source>
             <translation>Paket %1 kam zurück: %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>stopped: at most %n more orders could go</source>
+            <translation>
+                <numerusform>gestoppt: höchstens eine Bestellung mehr könnte gehen</numerusform>
+                <numerusform>gestoppt: höchstens %n Bestellungen mehr könnten gehen</numerusform>
+            </translation>
         </message>
     </context>
 </TS>

@@ -52,6 +52,27 @@
             <numerusform>%n wait for it</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>The data of %n buyers is erased from the book and its history; older copies are erased when they are restored. Tax law may ask you to keep invoices, elsewhere.</source>
+        <translation>
+            <numerusform>The data of %n buyer is erased from the book and its history; older copies are erased when they are restored. Tax law may ask you to keep invoices, elsewhere.</numerusform>
+            <numerusform>The data of %n buyers is erased from the book and its history; older copies are erased when they are restored. Tax law may ask you to keep invoices, elsewhere.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n papers deleted</source>
+        <translation>
+            <numerusform>%n paper deleted</numerusform>
+            <numerusform>%n papers deleted</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The data of %n buyers is old and was erased.</source>
+        <translation>
+            <numerusform>The data of %n buyer is old and was erased.</numerusform>
+            <numerusform>The data of %n buyers is old and was erased.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>View</name>
@@ -222,6 +243,13 @@
         <translation>
             <numerusform>%n found</numerusform>
             <numerusform>%n found</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Erased, from the history too. %n papers beside the book may still show it: %1</source>
+        <translation>
+            <numerusform>Erased, from the history too. %n paper beside the book may still show it: %1</numerusform>
+            <numerusform>Erased, from the history too. %n papers beside the book may still show it: %1</numerusform>
         </translation>
     </message>
 </context>
@@ -518,6 +546,13 @@
         <translation>
             <numerusform>%1 more of %2 would let %n order go</numerusform>
             <numerusform>%1 more of %2 would let %n orders go</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>stopped: at most %n more orders could go</source>
+        <translation>
+            <numerusform>stopped: at most %n more order could go</numerusform>
+            <numerusform>stopped: at most %n more orders could go</numerusform>
         </translation>
     </message>
 </context>

@@ -1,6 +1,7 @@
 #include "core/book/backup.h"
 
 #include "core/book/copying.h"
+#include "core/book/orders.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <sqlite3.h>
@@ -38,6 +39,20 @@ bool in_use(const fs::path& path)
     }
 }
 
+// Of a book that may be damaged, older, or not there: then nobody's.
+std::vector<shop::OrderKey> erased_in(const fs::path& path)
+{
+    std::vector<shop::OrderKey> keys;
+    try {
+        SQLite::Database db(path.string(), SQLite::OPEN_READONLY);
+        SQLite::Statement rows(db, "SELECT shop, number FROM erased");
+        while (rows.executeStep()) keys.push_back({rows.getColumn(0).getString(), rows.getColumn(1).getString()});
+    } catch (const SQLite::Exception&) {
+        keys.clear();
+    }
+    return keys;
+}
+
 } // namespace
 
 tl::expected<void, BackupProblem> backup_to(const Book& book, const fs::path& to)
@@ -69,8 +84,10 @@ tl::expected<void, BackupProblem> restore(const fs::path& from, const fs::path& 
     if (fs::exists(to, failed) && in_use(to)) return problem(Fault::in_use, to.string());
     try {
         const Aside part(from, beside(to, ".part"));
-        if (const auto opened = Book::open(part.file()); !opened) {
-            return problem(Fault::source_refused, opened.error().detail, opened.error());
+        {
+            auto opened = Book::open(part.file());
+            if (!opened) return problem(Fault::source_refused, opened.error().detail, opened.error());
+            erase_again(*opened, erased_in(to));
         }
         if (const auto fault = unsound(part.file())) return problem(Fault::copy_unsound, *fault);
         if (fs::exists(to)) fs::rename(to, beside(to, ".before-restore"));

@@ -17,7 +17,8 @@ struct BackupProblem {
 // older backup there is never lost to a failed one.
 tl::expected<void, BackupProblem> backup_to(const Book& book, const std::filesystem::path& to);
 
-// Puts the copy `from` in the place of the book at `to`, which must not be open. It is opened and checked first; the
+// Puts the copy `from` in the place of the book at `to`, which must not be open. It is opened and checked first, and
+// buyers whose data the book at `to` has erased are erased in it too; the
 // book that was there is kept beside it as "<name>.before-restore".
 tl::expected<void, BackupProblem> restore(const std::filesystem::path& from, const std::filesystem::path& to);
 

@@ -124,12 +124,19 @@ constexpr auto every_state = {shop::OrderState::arrived, shop::OrderState::check
 
 } // namespace
 
+static bool is_erased(const Book& book, const shop::OrderKey& key)
+{
+    return Query(book, "SELECT 1 FROM erased WHERE shop = ? AND number = ?", key.shop, key.number).next();
+}
+
 OrdersTaken take_in_orders(Book& book, const std::vector<shop::Order>& orders, const std::string& file)
 {
     OrdersTaken taken;
     const Done done = in_step(book, StepKind::take_in_orders, {{"file", file}}, [&](Writer& writer) -> Allowed {
         for (const shop::Order& order : orders) {
-            if (const auto held = order_by_key(book, order.key)) {
+            if (is_erased(book, order.key)) { // the same file again must not bring her back
+                ++taken.unchanged;
+            } else if (const auto held = order_by_key(book, order.key)) {
                 const Brought brought = take_in_again(book, writer, *held, order);
                 if (brought == Brought::unchanged) {
                     ++taken.unchanged;
@@ -292,6 +299,8 @@ Done erase_buyer(Book& book, shop::OrderId id)
         if (open.next() || (held->state != shop::OrderState::called_off && !has_gone_out(book, id))) {
             return refuse(Why::wrong_state, std::string(name_of(held->state)));
         }
+        writer.run("INSERT OR IGNORE INTO erased (shop, number, at) VALUES (?, ?, ?)", held->order.key.shop,
+                   held->order.key.number, writer.at());
         shop::Order erased = held->order;
         erased.buyer_contact.clear();
         erased.to = {};
@@ -316,6 +325,35 @@ Done erase_buyer(Book& book, shop::OrderId id)
                    id);
         return {};
     });
+}
+
+std::vector<shop::OrderKey> erased_buyers(const Book& book)
+{
+    std::vector<shop::OrderKey> keys;
+    Query rows(book, "SELECT shop, number FROM erased ORDER BY shop, number");
+    while (rows.next()) keys.push_back({rows.text(0), rows.text(1)});
+    return keys;
+}
+
+int erase_buyers(Book& book, Date before)
+{
+    std::vector<shop::OrderId> old;
+    Query rows(
+        book,
+        "SELECT id FROM orders WHERE date < ? AND (done = 1 OR state = 'called off') "
+        "AND NOT EXISTS (SELECT 1 FROM erased WHERE erased.shop = orders.shop AND erased.number = orders.number)",
+        before);
+    while (rows.next()) old.push_back({rows.integer(0)});
+    int count = 0;
+    for (const shop::OrderId id : old) count += erase_buyer(book, id) ? 1 : 0;
+    return count;
+}
+
+void erase_again(Book& book, const std::vector<shop::OrderKey>& keys)
+{
+    for (const shop::OrderKey& key : keys) {
+        if (const auto held = order_by_key(book, key)) (void)erase_buyer(book, held->id);
+    }
 }
 
 } // namespace stow::book

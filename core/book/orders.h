@@ -64,5 +64,10 @@ std::vector<Step> history(const Book& book, shop::OrderId id);
 // Takes name, address, contact, messages and personal texts out of the order and out of every image of it; cannot be
 // undone. Only for orders that are called off or wholly handed over.
 Done erase_buyer(Book& book, shop::OrderId id);
+std::vector<shop::OrderKey> erased_buyers(const Book& book);
+// Of all orders older than this that have gone out or were called off; how many.
+int erase_buyers(Book& book, Date before);
+// Of these, where the book holds them: a copy from before they were erased.
+void erase_again(Book& book, const std::vector<shop::OrderKey>& keys);
 
 } // namespace stow::book

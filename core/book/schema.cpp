@@ -315,6 +315,13 @@ CREATE INDEX movement_of_parcel ON movement (parcel) WHERE ledger = 'goods' AND 
 CREATE INDEX parcel_sent_again ON parcel (id) WHERE sent_again = 1;
 CREATE INDEX orders_words ON orders (number, name, postcode);
 CREATE INDEX parcel_words ON parcel (number, tracking);
+-- Orders whose buyers' data was erased: erased again in whatever older copy takes the book's place.
+CREATE TABLE erased (
+    shop TEXT NOT NULL,
+    number TEXT NOT NULL,
+    at INTEGER NOT NULL,
+    PRIMARY KEY (shop, number)
+) STRICT, WITHOUT ROWID;
 )sql";
 
 } // namespace

@@ -88,7 +88,14 @@ bool take(House& house, const std::string& setting, Row& row, const shop::Cupboa
         house.hour = row.money(value, house.currency).value_or(house.hour);
     else if (setting == "service_percent")
         whole(house.service_percent, 50, 99);
-    else
+    else if (setting == "forget_months")
+        whole(house.forget_months, 0, 240);
+    else if (setting == "paper") {
+        if (const auto size = shop::paper_size(row.text(value)))
+            house.paper = *size;
+        else
+            row.note(ProblemKind::unknown_code, value);
+    } else
         return false;
     return true;
 }

@@ -16,6 +16,8 @@
 //   scale_step_g     resolution of the scale
 //   cut_minutes      to cut a carton down to a lower height
 //   hour_cost        what an hour of her time counts for when ways to pack are compared; 0: it does not
+//   forget_months    buyers' names and addresses are erased so long after the order; 0: kept
+//   paper            a4 or letter
 //   service_percent  chance of not running out of a supply while an order of it is on its way
 #pragma once
 

@@ -199,7 +199,8 @@ void members(Is<shop::Address> auto& value, auto&& visit)
 void members(Is<shop::House> auto& value, auto&& visit)
 {
     auto& [address, contact, currency, trays, ease, lining, rattle, overfill_percent, bulge, heavy, filler, tape, label,
-           batch_percent, humidity_percent, scale_step, cut_minutes, hour, service_percent] = value;
+           batch_percent, humidity_percent, scale_step, cut_minutes, hour, service_percent, forget_months, paper] =
+        value;
     visit("address", address);
     visit("contact", contact);
     visit("currency", currency);
@@ -219,6 +220,8 @@ void members(Is<shop::House> auto& value, auto&& visit)
     visit("cut_minutes", cut_minutes);
     visit("hour", hour);
     visit("service_percent", service_percent);
+    visit("forget_months", forget_months);
+    visit("paper", paper);
 }
 
 void members(Is<shop::OrderLine> auto& value, auto&& visit)

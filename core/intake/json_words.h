@@ -23,6 +23,16 @@ constexpr const char* word(Turns::Rule value)
     return nullptr;
 }
 
+constexpr const char* word(shop::PaperSize value)
+{
+    using enum shop::PaperSize;
+    switch (value) {
+    case a4: return "a4";
+    case letter: return "letter";
+    }
+    return nullptr;
+}
+
 constexpr const char* word(OuterKind value)
 {
     using enum OuterKind;

@@ -39,15 +39,6 @@ Filled fill(std::string_view line, const std::map<std::string, std::string, std:
 
 } // namespace
 
-std::string_view code_of(Language language)
-{
-    switch (language) {
-    case Language::english: return "en";
-    case Language::german: return "de";
-    }
-    return {};
-}
-
 std::string dispatch_message(const std::vector<shop::DispatchText>& texts, Language language, const MessageFacts& facts)
 {
     if (texts.empty()) return {};

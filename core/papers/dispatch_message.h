@@ -15,9 +15,6 @@ struct MessageFacts {
     std::optional<Date> arrives; // at the latest, by what the carrier says
 };
 
-// ISO 639-1 of a language the papers speak.
-std::string_view code_of(Language language);
-
 // The text in the buyer's language, else the first there is; empty where there is none. Gaps are {name}, {order},
 // {number}, {carrier}, {service}, {arrives}, {workshop}; a gap of another name stays as it is. A line whose only gap
 // has nothing to say is left out.

@@ -4,13 +4,14 @@
 #include "core/papers/sheet.h"
 
 #include <algorithm>
+#include <array>
 #include <map>
 
 namespace stow::papers {
 
 namespace {
 
-constexpr int amount_width = from_mm(36), row_height = from_mm(7);
+constexpr int amount_width = from_mm(34), row_height = from_mm(7);
 
 std::string country_of(const std::string& code)
 {
@@ -20,18 +21,27 @@ std::string country_of(const std::string& code)
 }
 
 struct Amounts {
-    Weight weight, of_goods;
+    Weight weight, of_goods, again;
     void operator+=(const records::MaterialLine& line)
     {
         weight += line.weight;
         of_goods += line.of_goods;
+        again += line.again;
     }
 };
 
+// The right edge of the amounts, three in a row.
+int column(const Sheet& s, std::size_t i)
+{
+    return s.right() - amount_width * static_cast<int>(2 - i);
+}
+
 void column_heads(Sheet& s)
 {
-    s.line(s.right() - amount_width, s.y(), std::string(s.words()(Word::total)), type::small, Align::end);
-    s.line(s.right(), s.y(), std::string(s.words()(Word::goods_own)), type::small, Align::end);
+    const std::array heads{Word::total, Word::goods_own, Word::used_again};
+    for (std::size_t i = 0; i < heads.size(); ++i) {
+        s.line(column(s, i), s.y(), std::string(s.words()(heads[i])), type::small, Align::end);
+    }
     s.down(s.line_height(type::small) + from_mm(1));
     s.rule(s.y(), Role::second_ink);
 }
@@ -41,9 +51,12 @@ void row(Sheet& s, const std::string& name, const Amounts& amounts, const Style&
     s.need(row_height);
     const int top = s.y() + from_mm(1);
     s.line(s.left(), top, name, style);
-    s.line(s.right() - amount_width, top, s.words().weight(amounts.weight), style, Align::end);
-    s.line(s.right(), top, amounts.of_goods > Weight{} ? s.words().weight(amounts.of_goods) : "–", type::quiet,
-           Align::end);
+    const auto amount = [&](std::size_t i, Weight weight, const Style& in) {
+        s.line(column(s, i), top, weight > Weight{} ? s.words().weight(weight) : "–", in, Align::end);
+    };
+    amount(0, amounts.weight, style);
+    amount(1, amounts.of_goods, type::quiet);
+    amount(2, amounts.again, type::quiet);
     s.down(row_height);
     s.rule(s.y());
 }

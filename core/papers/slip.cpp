@@ -197,8 +197,10 @@ Document lay_out(const Slip& slip, Format format, const Words& words, const Text
             first_head(s, slip);
             return;
         }
-        s.line(s.left(), s.y(), title + ", " + std::string(words(Word::continued)), type::strong);
-        s.line(s.right(), s.y(), which, type::quiet, Align::end);
+        const std::string carried_title = title + ", " + std::string(words(Word::continued));
+        s.line(s.left(), s.y(), carried_title, type::strong);
+        const int room = s.width() - s.width_of(carried_title, type::strong) - from_mm(6);
+        s.line(s.right(), s.y(), shorten(which, room, type::quiet, measure), type::quiet, Align::end);
         s.down(from_mm(11));
         if (in_table) column_heads(s, slip);
     };

@@ -2,6 +2,9 @@
 
 #include "core/measure/decimal.h"
 
+#include <algorithm>
+#include <utility>
+
 namespace stow::papers {
 
 namespace {
@@ -109,9 +112,10 @@ constexpr std::array rows{
     Row{Word::to_order, "Order", "Bestellen"},
     Row{Word::to_make, "Make", "Fertigen"},
     Row{Word::material_report, "Packaging by material", "Verpackung nach Material"},
-    Row{Word::material_covers, "Counted: what the shop book says was used up in packing, and the goods' own packaging. Not counted: what came in with other people's goods and was used again. Each country's register decides what is to be reported, and in which classes.", "Gezählt: was laut Bestandsbuch beim Packen verbraucht wurde, und die Verpackung der Ware selbst. Nicht gezählt: was mit fremder Ware kam und wieder benutzt wurde. Was zu melden ist und in welchen Klassen, sagt das Register des jeweiligen Landes."},
+    Row{Word::material_covers, "Total: what the shop book says was used up in packing, and the goods' own packaging. Apart from it: what came in with other people's goods and was used again. Each country's register decides what is to be reported, and in which classes.", "Gesamt: was laut Bestandsbuch beim Packen verbraucht wurde, und die Verpackung der Ware selbst. Daneben: was mit fremder Ware kam und wiederverwendet wurde. Was zu melden ist und in welchen Klassen, sagt das Register des jeweiligen Landes."},
     Row{Word::all_countries, "All countries", "Alle Länder"},
     Row{Word::goods_own, "of it on the goods", "davon an der Ware"},
+    Row{Word::used_again, "used again", "wiederverwendet"},
     Row{Word::material_paper, "Paper and board", "Papier und Pappe"},
     Row{Word::material_plastic, "Plastic", "Kunststoff"},
     Row{Word::material_glass, "Glass", "Glas"},
@@ -130,23 +134,63 @@ static_assert([] {
     return true;
 }());
 
-constexpr std::array<std::array<std::string_view, 12>, 2> months{
+// What buyers read, in the order of Word.
+struct BuyersRow {
+    Word word;
+    std::array<std::string_view, 3> french_italian_spanish;
+};
+// clang-format off
+constexpr std::array buyers_rows{
+    BuyersRow{Word::continued, {"suite", "continua", "continuación"}},
+    BuyersRow{Word::page, {"Page", "Pagina", "Página"}},
+    BuyersRow{Word::of, {"sur", "di", "de"}},
+    BuyersRow{Word::packing_slip, {"Bon de livraison", "Distinta di spedizione", "Albarán de entrega"}},
+    BuyersRow{Word::order, {"Commande", "Ordine", "Pedido"}},
+    BuyersRow{Word::orders, {"Commandes", "Ordini", "Pedidos"}},
+    BuyersRow{Word::from_date, {"du", "del", "del"}},
+    BuyersRow{Word::for_whom, {"Pour", "Per", "Para"}},
+    BuyersRow{Word::item, {"Article", "Articolo", "Artículo"}},
+    BuyersRow{Word::count, {"Qté", "Q.tà", "Cant."}},
+    BuyersRow{Word::price, {"Prix", "Prezzo", "Precio"}},
+    BuyersRow{Word::sum, {"Montant", "Importo", "Importe"}},
+    BuyersRow{Word::goods_total, {"Articles", "Merce", "Artículos"}},
+    BuyersRow{Word::postage, {"Port", "Spedizione", "Envío"}},
+    BuyersRow{Word::total, {"Total", "Totale", "Total"}},
+    BuyersRow{Word::part, {"Colis {} sur {}", "Pacco {} di {}", "Paquete {} de {}"}},
+    BuyersRow{Word::follows_apart, {"Dans un autre colis de cette commande", "In un altro pacco di questo ordine", "En otro paquete de este pedido"}},
+    BuyersRow{Word::thank_you, {"Merci de votre commande.", "Grazie per il Suo ordine.", "Gracias por su pedido."}},
+    BuyersRow{Word::gift_slip, {"Un cadeau pour vous", "Un regalo per Lei", "Un regalo para usted"}},
+    BuyersRow{Word::a_gift_from, {"De la part de", "Da", "De parte de"}},
+    BuyersRow{Word::exchange_number, {"Pour toute question sur ce cadeau ou pour l'échanger, indiquez ce numéro :", "Per domande su questo regalo o per cambiarlo, indichi questo numero:", "Para preguntar por este regalo o cambiarlo, indique este número:"}},
+    BuyersRow{Word::questions, {"Des questions ?", "Domande?", "¿Preguntas?"}},
+};
+// clang-format on
+
+constexpr std::array<std::array<std::string_view, 12>, all_languages.size()> months{
     {{"January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November",
       "December"},
      {"Januar", "Februar", "März", "April", "Mai", "Juni", "Juli", "August", "September", "Oktober", "November",
-      "Dezember"}}};
+      "Dezember"},
+     {"janvier", "février", "mars", "avril", "mai", "juin", "juillet", "août", "septembre", "octobre", "novembre",
+      "décembre"},
+     {"gennaio", "febbraio", "marzo", "aprile", "maggio", "giugno", "luglio", "agosto", "settembre", "ottobre",
+      "novembre", "dicembre"},
+     {"enero", "febrero", "marzo", "abril", "mayo", "junio", "julio", "agosto", "septiembre", "octubre", "noviembre",
+      "diciembre"}}};
+
+constexpr const char* no_break_space = "\u00A0";
 
 // A decimal with a point as the language writes it, thousands grouped.
 std::string localised(std::string plain, Language language)
 {
-    const bool german = language == Language::german;
+    const bool comma = language != Language::english;
     const std::size_t point = plain.find('.');
-    if (point != std::string::npos && german) plain[point] = ',';
+    if (point != std::string::npos && comma) plain[point] = ',';
     const std::size_t whole_end = point == std::string::npos ? plain.size() : point;
     const std::size_t first = plain[0] == '-' ? 1 : 0;
     for (std::size_t at = whole_end; at > first + 3;) {
         at -= 3;
-        plain.insert(at, german ? "." : ",");
+        plain.insert(at, language == Language::french ? no_break_space : comma ? "." : ",");
     }
     return plain;
 }
@@ -161,14 +205,41 @@ std::string tenths(std::int64_t units, Language language)
 
 Language language_for(std::string_view country)
 {
-    return country == "DE" || country == "AT" || country == "LI" || country == "CH" ? Language::german
-                                                                                    : Language::english;
+    // By what most people there speak (common practice, no source); Belgium and Canada have no one language.
+    constexpr std::array<std::pair<Language, std::string_view>, 4> spoken{
+        {{Language::german, "DE AT LI CH"},
+         {Language::french, "FR MC LU"},
+         {Language::italian, "IT SM VA"},
+         {Language::spanish, "ES AR BO CL CO CR CU DO EC GT HN MX NI PA PE PR PY SV UY VE"}}};
+    if (country.size() != 2) return Language::english;
+    for (const auto& [language, countries] : spoken) {
+        if (const auto at = countries.find(country); at != std::string_view::npos && at % 3 == 0) return language;
+    }
+    return Language::english;
+}
+
+std::string_view code_of(Language language)
+{
+    switch (language) {
+    case Language::english: return "en";
+    case Language::german: return "de";
+    case Language::french: return "fr";
+    case Language::italian: return "it";
+    case Language::spanish: return "es";
+    }
+    return {};
 }
 
 std::string_view Words::operator()(Word word) const
 {
     const Row& row = rows[static_cast<std::size_t>(word)];
-    return language_ == Language::german ? row.german : row.english;
+    if (language_ == Language::english) return row.english;
+    if (language_ == Language::german) return row.german;
+    const auto* const found =
+        std::find_if(buyers_rows.begin(), buyers_rows.end(), [&](const BuyersRow& b) { return b.word == word; });
+    if (found == buyers_rows.end()) return row.english;
+    return found->french_italian_spanish.at(static_cast<std::size_t>(language_) -
+                                            static_cast<std::size_t>(Language::french));
 }
 
 std::string Words::with(Word word, const std::string& first, const std::string& second) const
@@ -183,15 +254,28 @@ std::string Words::with(Word word, const std::string& first, const std::string& 
 
 std::string Words::quoted(const std::string& text) const
 {
-    return language_ == Language::german ? "„" + text + "“" : "“" + text + "”";
+    switch (language_) {
+    case Language::english: return "“" + text + "”";
+    case Language::german: return "„" + text + "“";
+    case Language::french: return std::string("«") + no_break_space + text + no_break_space + "»";
+    case Language::italian:
+    case Language::spanish: break;
+    }
+    return "«" + text + "»";
 }
 
 std::string Words::date(Date date) const
 {
     const std::chrono::year_month_day day(date);
-    const auto month = static_cast<std::size_t>(static_cast<unsigned>(day.month()) - 1);
-    return std::to_string(static_cast<unsigned>(day.day())) + (language_ == Language::german ? ". " : " ") +
-           std::string(months[static_cast<std::size_t>(language_)][month]) + " " +
+    const std::string_view month = months.at(static_cast<std::size_t>(language_))
+                                       .at(static_cast<std::size_t>(static_cast<unsigned>(day.month()) - 1));
+    const unsigned number = static_cast<unsigned>(day.day());
+    std::string text = std::to_string(number);
+    std::string_view joint = " ";
+    if (language_ == Language::german) text += '.';
+    if (language_ == Language::french && number == 1) text += "er";
+    if (language_ == Language::spanish) joint = " de ";
+    return text.append(language_ == Language::spanish ? joint : " ").append(month).append(joint) +
            std::to_string(static_cast<int>(day.year()));
 }
 

@@ -14,9 +14,12 @@
 
 namespace stow::papers {
 
-enum class Language { english, german };
-inline constexpr std::array all_languages{Language::english, Language::german};
-// Of a buyer in this country (ISO 3166-1 alpha-2): German where German is spoken by most, English elsewhere.
+// English and German know every word; the others those of papers that go to buyers, and say the rest in English.
+enum class Language { english, german, french, italian, spanish };
+inline constexpr std::array all_languages{Language::english, Language::german, Language::french, Language::italian,
+                                          Language::spanish};
+std::string_view code_of(Language language); // ISO 639-1: "en", "de"
+// Of a buyer in this country (ISO 3166-1 alpha-2): what most speak there, where it is one of ours; English elsewhere.
 Language language_for(std::string_view country);
 
 // clang-format off: a list to be read at a glance
@@ -119,6 +122,7 @@ enum class Word {
     material_covers,
     all_countries,
     goods_own,
+    used_again,
     material_paper,
     material_plastic,
     material_glass,
@@ -139,7 +143,7 @@ public:
     std::string_view operator()(Word word) const;
     std::string with(Word word, const std::string& first, const std::string& second = {}) const; // fills its gaps {}
 
-    std::string quoted(const std::string& text) const;              // “text”; „text“
+    std::string quoted(const std::string& text) const;              // “text”; „text“; « text »
     std::string date(Date date) const;                              // 25 November 2026; 25. November 2026
     std::string money(Money amount) const;                          // 1,234.50 EUR; 1.234,50 EUR
     std::string weight(Weight weight) const;                        // 812 g; 1.25 kg from a kilogram on

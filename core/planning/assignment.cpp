@@ -328,7 +328,9 @@ public:
         change_one_by_one();
         for (const std::size_t order : split_.complex) take(sharing_.orders[order][ways_[order]], 1);
         if (!split_.complex.empty()) try_all(0, {});
-        Assigned found{best_ways_, !stopped_, {}};
+        Assigned found{best_ways_, !stopped_, {}, {}};
+        if (stopped_ && root_)
+            found.more_may_go = static_cast<int>(std::max<std::int64_t>((*best_)[0] - (*root_)[0], 0));
         if (stopped_ && root_ && std::equal(root_->begin(), root_->begin() + wish, best_->begin())) {
             const std::int64_t gap = std::max<std::int64_t>((*best_)[wish] - (*root_)[wish], 0);
             found.gap_permille =

@@ -18,7 +18,9 @@ std::optional<Ways> assign(const Sharing& sharing);
 struct Assigned {
     Ways ways;
     bool proven = true;
-    std::optional<int> gap_permille{}; // of the first wish, if not proven
+    // If not proven: no assignment lets more orders go than so many; where none, by how much the first wish may do
+    // better.
+    std::optional<int> more_may_go{}, gap_permille{};
 };
 std::optional<Assigned> assign_all(const Sharing& sharing, const Ways& start, int most);
 

@@ -261,6 +261,7 @@ private:
         told.saves = saved(plain, shared.ways);
         told.smaller = smaller(plain, shared.ways);
         told.proven = shared.proven;
+        told.more_may_go = shared.more_may_go;
         told.gap_permille = shared.gap_permille;
         for (const std::size_t way : shared.ways) told.moved += way != 0 ? 1 : 0;
         count_missed(sharing, shared, day.missed);

@@ -136,7 +136,8 @@ struct DaySharing {
     Money saves;
     Volume smaller;
     bool proven = true;                 // no better way to share out exists
-    std::optional<int> gap_permille{};  // otherwise, where known
+    std::optional<int> more_may_go{};   // otherwise, where known: so many more orders at most
+    std::optional<int> gap_permille{};  // or so much better by the first wish
     std::vector<ScarceSupply> scarce{}; // dearest shortage first
 };
 

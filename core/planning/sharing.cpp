@@ -96,6 +96,7 @@ Shared share_part(const Sharing& part, const Ways& start, bool thorough, Run& ru
         Shared shared;
         shared.ways = std::move(assigned->ways);
         shared.proven = assigned->proven;
+        shared.more_may_go = assigned->more_may_go;
         shared.gap_permille = assigned->gap_permille;
         return shared;
     }
@@ -164,7 +165,7 @@ Shared share_out(const Sharing& sharing, Run& run, const Ways* start)
     std::vector<bool> active(sharing.limits.size(), false);
     const auto solve = [&](bool thorough) {
         best.proven = true;
-        best.gap_permille = 0;
+        best.more_may_go = best.gap_permille = 0;
         Ways from = start != nullptr ? *start : plain;
         std::fill(best.ways.begin(), best.ways.end(), std::size_t{0});
         for (const auto& orders : parts_of(sharing, active)) {
@@ -178,8 +179,15 @@ Shared share_out(const Sharing& sharing, Run& run, const Ways* start)
                 best.gap_permille = std::max(*best.gap_permille, *solved.gap_permille);
             else
                 best.gap_permille.reset();
+            if (best.more_may_go && solved.more_may_go)
+                *best.more_may_go += *solved.more_may_go;
+            else
+                best.more_may_go.reset();
         }
-        if (best.proven) best.gap_permille.reset();
+        if (best.proven) {
+            best.gap_permille.reset();
+            best.more_may_go.reset();
+        }
     };
     // Quickly until it is known what is scarce, then with all the pains.
     while (add_exceeded(sharing, best.ways, active)) {

@@ -40,9 +40,10 @@ Ways one_by_one(const Sharing& sharing);
 struct Shared {
     Ways ways;
     Merit merit;
-    bool proven = true;                // nothing better exists
-    std::optional<int> gap_permille{}; // otherwise: the best that may exist is so much better, where that is known
-    std::vector<bool> scarce;          // the limits that came into it
+    bool proven = true; // nothing better exists
+    // Otherwise, where it is known: so many more orders may go in the best that may exist; or it is so much better.
+    std::optional<int> more_may_go{}, gap_permille{};
+    std::vector<bool> scarce; // the limits that came into it
 };
 // All orders together. Limits that nobody exceeds drop out, and orders that share no scarce thing are shared out apart.
 // Where only pieces are scarce each part is a flow (assignment.h), exact in whole numbers; where filler runs short a

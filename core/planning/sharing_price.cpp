@@ -124,7 +124,7 @@ private:
     {
         const Merit merit = merit_of(sharing_, ways);
         if (!keeps_limits(sharing_, ways) || (best_ && best_->merit <= merit)) return;
-        best_ = Shared{ways, merit, false, {}, {}};
+        best_ = Shared{ways, merit, false, {}, {}, {}};
     }
 
     // One order after the other into a better way, while there is enough of everything.

@@ -207,14 +207,15 @@ std::vector<MaterialLine> materials(const std::vector<ParcelFacts>& parcels, con
         }
         for (const planning::Used& used : parcel.plan.uses) {
             const shop::Supply* supply = cupboard.supply(used.supply);
-            if (supply == nullptr || supply->reused) continue;
-            lines[{parcel.country, supply->material}].weight +=
-                Weight{used.amount.thousandths * supply->weight.mean.units / 1000};
+            if (supply == nullptr) continue;
+            MaterialLine& line = lines[{parcel.country, supply->material}];
+            const Weight used_up{used.amount.thousandths * supply->weight.mean.units / 1000};
+            (supply->reused ? line.again : line.weight) += used_up;
         }
     }
     std::vector<MaterialLine> list;
     for (auto& [key, line] : lines) {
-        if (line.weight <= Weight{}) continue;
+        if (line.weight + line.again <= Weight{}) continue;
         line.country = key.first;
         line.material = key.second;
         list.push_back(std::move(line));

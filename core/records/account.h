@@ -88,12 +88,13 @@ Sum sum_of(const std::vector<ParcelAccount>& accounts, Currency currency);
 std::vector<Sum> sums(const std::vector<ParcelAccount>& accounts, Grouped by, Currency currency); // by key
 std::string key_of(const ParcelAccount& account, Grouped by);
 
-// Packaging put on the market in a stretch of days: grams by country and material. Outers that came in with others'
-// goods and are used again are not counted; the goods' own packaging is.
+// Packaging that left in a stretch of days: grams by country and material, the goods' own with it. What came in with
+// others' goods and is used again was put on the market by them: it stands apart.
 struct MaterialLine {
     std::string country;
     shop::Material material = shop::Material::paper;
     Weight weight, of_goods; // of_goods: the part that is the goods' own packaging
+    Weight again;            // used again; not in `weight`
 };
 std::vector<MaterialLine> materials(const std::vector<ParcelFacts>& parcels, const shop::Cupboard& cupboard);
 

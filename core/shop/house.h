@@ -5,9 +5,15 @@
 #include "core/measure/quantity.h"
 #include "core/shop/orders.h"
 
+#include <optional>
 #include <string>
+#include <string_view>
 
 namespace stow::shop {
+
+enum class PaperSize { a4, letter };
+std::string_view name_of(PaperSize size);
+std::optional<PaperSize> paper_size(std::string_view name);
 
 struct House {
     Address address; // sender on labels and lists
@@ -27,6 +33,8 @@ struct House {
     int cut_minutes = 3; // to score a carton lower and cut it down
     Money hour{};        // what an hour of her time counts for when ways to pack are compared; nothing: it does not
     int service_percent = 95; // chance of not running out of a supply while an order of it is on its way
+    int forget_months = 0;    // buyers' names and addresses are erased so long after the order; 0: kept
+    PaperSize paper = PaperSize::a4;
     friend bool operator==(const House&, const House&) = default;
 };
 

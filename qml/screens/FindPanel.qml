@@ -62,6 +62,7 @@ Panel {
             required property string contents
             required property string state
             required property string history
+            required property bool gone
             implicitHeight: words.implicitHeight + 24
             current: ListView.isCurrentItem
             sentence: [number, buyer, place, contents, state].join(", ")
@@ -106,11 +107,26 @@ Panel {
             }
         }
     }
-    buttons: Button {
-        primary: true
-        text: qsTr("Open at the bench")
-        keyHint: qsTr("Enter")
-        enabled: list.count > 0
-        onClicked: panel.take(list.currentIndex)
-    }
+    buttons: [
+        Button {
+            primary: true
+            text: qsTr("Open at the bench")
+            keyHint: qsTr("Enter")
+            enabled: list.count > 0
+            onClicked: panel.take(list.currentIndex)
+        },
+        Button {
+            id: forget
+
+            property bool sure: false // pressed once: what is erased does not come back
+
+            text: sure ? qsTr("Press again: it cannot be undone") : qsTr("Erase the buyer's data")
+            enabled: list.currentItem !== null && list.currentItem.gone
+            onEnabledChanged: sure = false
+            onClicked: {
+                if (sure) panel.controller.forget(list.currentIndex);
+                sure = !sure;
+            }
+        }
+    ]
 }

@@ -49,7 +49,9 @@ void measure(int count, std::uint64_t seed, bool few, bool little_filler, planni
         "{:.1f} l smaller, {}{}\n",
         count, planning::name_of(wanted), few ? "few" : "plenty", little_filler ? "little filler" : "", m.seconds,
         m.plan.parcels.size(), m.plan.stuck.size(), s.moved, s.more_go, to_text(s.saves), in_litres(s.smaller),
-        s.proven ? "proven" : "stopped", s.gap_permille ? fmt::format(", gap {} permille", *s.gap_permille) : "");
+        s.proven ? "proven" : "stopped",
+        (s.more_may_go ? fmt::format(", at most {} more go", *s.more_may_go) : "") +
+            (s.gap_permille ? fmt::format(", gap {} permille", *s.gap_permille) : ""));
     for (const auto& scarce : s.scarce) {
         fmt::print("      {} more of {}: {} go, saves {}, {:.1f} l smaller\n", scarce.more.thousandths / 1000,
                    scarce.supply.text, scarce.more_go, to_text(scarce.saves), in_litres(scarce.smaller));

@@ -1,4 +1,5 @@
 // Orders: taken in twice, changed, called off, edited by hand, joined, found.
+#include "core/book/backup.h"
 #include "small_shop.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
@@ -260,4 +261,29 @@ TEST(EraseBuyer, LeavesNoTraceInTheFile)
     }
     EXPECT_EQ(undo(shop.book, steps(shop.book, 1).at(0).id).error().why, Why::not_undoable);
     EXPECT_EQ(take_in_orders(shop.book, {}, "m.csv").step, std::nullopt);
+}
+
+TEST(EraseBuyer, IsNotUndoneByTheSameFileNorByAnOlderCopy)
+{
+    SmallShop shop;
+    shop.labelled("1001");
+    shop.planned("1002");
+    hand_over(shop.book, "Skerry Post").value();
+    const auto copy = shop.folder / "copy.book";
+    ASSERT_TRUE(backup_to(shop.book, copy));
+    const Date day = SmallShop::order("1001").date;
+    EXPECT_EQ(erase_buyers(shop.book, day), 0) << "not older than that";
+    EXPECT_EQ(erase_buyers(shop.book, day + std::chrono::days(1)), 1) << "the other has not gone out";
+    EXPECT_EQ(erase_buyers(shop.book, day + std::chrono::days(1)), 0);
+    const shop::OrderKey key = SmallShop::order("1001").key;
+    EXPECT_EQ(erased_buyers(shop.book), std::vector{key});
+    EXPECT_EQ(take_in_orders(shop.book, {SmallShop::order("1001")}, "m.csv").unchanged, 1);
+    EXPECT_EQ(order_by_key(shop.book, key)->order.to.name, "");
+
+    const auto place = shop.folder / "place.book";
+    ASSERT_TRUE(backup_to(shop.book, place));
+    ASSERT_TRUE(restore(copy, place));
+    const Book restored = open_or_throw(place, system_time);
+    EXPECT_EQ(order_by_key(restored, key)->order.to.name, "");
+    EXPECT_NE(order_by_key(restored, SmallShop::order("1002").key)->order.to.name, "");
 }

@@ -331,7 +331,8 @@ TEST(HouseRules, EachConditionNeedsWhatItNames)
 TEST(House, SettingsOverDefaults)
 {
     const auto taken = read_house(table("setting,value\nname,Ink Shop\nstreet_2,Loft\nstreet,Quay 1\ncountry,DK\n"
-                                        "currency,DKK\ntrays,8\nease_mm,1.5\nfiller,BUBBLE\nscale_step_g,0.5\n"),
+                                        "currency,DKK\ntrays,8\nease_mm,1.5\nfiller,BUBBLE\nscale_step_g,0.5\n"
+                                        "service_percent,98\nforget_months,24\npaper,letter\n"),
                                   cupboard());
     EXPECT_THAT(taken.problems, IsEmpty());
     ASSERT_THAT(taken.rows, SizeIs(1));
@@ -342,6 +343,9 @@ TEST(House, SettingsOverDefaults)
     EXPECT_EQ(house.ease, tenth_mm(15));
     EXPECT_EQ(house.filler.text, "BUBBLE");
     EXPECT_EQ(house.scale_step, tenth_g(5));
+    EXPECT_EQ(house.service_percent, 98);
+    EXPECT_EQ(house.forget_months, 24);
+    EXPECT_EQ(house.paper, shop::PaperSize::letter);
     EXPECT_EQ(house.rattle, mm(15)) << "not in the file: the default stays";
 }
 

@@ -296,9 +296,11 @@ inline MaterialReport materials(int countries = 2)
 {
     using M = shop::Material;
     MaterialReport report{day - std::chrono::days(28), day, 117, {}, false};
-    report.lines = {
-        {"DE", M::paper, grams(700), {}}, {"DE", M::glass, grams(156), grams(156)}, {"FR", M::paper, grams(500), {}}};
-    for (int i = 2; i < countries; ++i) report.lines.push_back({"X" + std::to_string(10 + i), M::wood, grams(1), {}});
+    report.lines = {{"DE", M::paper, grams(700), {}, grams(200)},
+                    {"DE", M::glass, grams(156), grams(156), {}},
+                    {"FR", M::paper, grams(500), {}, {}}};
+    for (int i = 2; i < countries; ++i)
+        report.lines.push_back({"X" + std::to_string(10 + i), M::wood, grams(1), {}, {}});
     return report;
 }
 

@@ -20,7 +20,9 @@ TEST(Words, HaveATextForEveryKeyInEveryLanguage)
             for (std::size_t at = text.find("{}"); at != std::string_view::npos; at = text.find("{}", at + 2)) ++count;
             return count;
         };
-        EXPECT_EQ(gaps(english(word)), gaps(german(word))) << english(word);
+        for (const Language language : all_languages) {
+            EXPECT_EQ(gaps(english(word)), gaps(Words(language)(word))) << english(word);
+        }
     }
     EXPECT_EQ(english(Word::packing_slip), "Packing slip");
     EXPECT_EQ(german(Word::packing_slip), "Lieferschein");
@@ -43,6 +45,24 @@ TEST(Words, WriteDatesMoneyAndWeightsAsTheLanguageDoes)
     EXPECT_EQ(english.weight(shop::WeightEstimate{grams(812), grams(14)}), "812 ± 28 g");
 }
 
+// Month names, decimal and grouping marks as the Unicode CLDR has them for fr, it and es (from memory).
+TEST(Words, WriteToBuyersAsTheirLanguageDoes)
+{
+    const Date day = std::chrono::sys_days(std::chrono::year(2026) / 8 / 1);
+    const Words french(Language::french), italian(Language::italian), spanish(Language::spanish);
+    EXPECT_EQ(french.date(day), "1er août 2026");
+    EXPECT_EQ(french.date(day + std::chrono::days(1)), "2 août 2026");
+    EXPECT_EQ(italian.date(day), "1 agosto 2026");
+    EXPECT_EQ(spanish.date(day), "1 de agosto de 2026");
+    EXPECT_EQ(french.money({123456, Currency()}), "1\u00A0234,56 EUR");
+    EXPECT_EQ(italian.money({123456, Currency()}), "1.234,56 EUR");
+    EXPECT_EQ(spanish.quoted("hola"), "«hola»");
+    EXPECT_EQ(french(Word::packing_slip), "Bon de livraison");
+    EXPECT_EQ(italian.with(Word::part, "2", "3"), "Pacco 2 di 3");
+    EXPECT_EQ(spanish(Word::bench_card), english(Word::bench_card)) << "stays in the workshop";
+    EXPECT_NE(spanish(Word::gift_slip), english(Word::gift_slip));
+}
+
 TEST(Words, WriteSizes)
 {
     EXPECT_EQ(english.size({mm(226), tenth_mm(1665), mm(126)}), "226 × 166.5 × 126 mm");
@@ -56,6 +76,10 @@ TEST(Words, WriteSizes)
 TEST(Words, SpeakTheBuyersLanguage)
 {
     EXPECT_EQ(language_for("AT"), Language::german);
+    EXPECT_EQ(language_for("FR"), Language::french);
+    EXPECT_EQ(language_for("IT"), Language::italian);
+    EXPECT_EQ(language_for("MX"), Language::spanish);
+    EXPECT_EQ(language_for("E "), Language::english);
     EXPECT_EQ(language_for("NO"), Language::english);
 }
 

@@ -131,13 +131,14 @@ TEST(Sum, TellsHowFarEstimatesAreOff)
     EXPECT_EQ(sum_of(all, {}).off_by(), grams(7));
 }
 
-TEST(Materials, CountGoodsOwnPackagingAndLeaveOutWhatIsUsedAgain)
+TEST(Materials, CountGoodsOwnPackagingAndKeepApartWhatIsUsedAgain)
 {
     const auto lines =
         materials({facts("1", "K", "DE", "2026-11-23"), facts("2", "OLD", "DE", "2026-11-23")}, cupboard());
     ASSERT_EQ(lines.size(), 2U);
     EXPECT_EQ(lines[0].material, shop::Material::paper);
     EXPECT_EQ(lines[0].weight, grams(160 + 60 + 60)) << "not the 200 g that came in with somebody else's goods";
+    EXPECT_EQ(lines[0].again, grams(200));
     EXPECT_EQ(lines[1].material, shop::Material::glass);
     EXPECT_EQ(lines[1].weight, grams(4 * 78));
     EXPECT_EQ(lines[1].of_goods, grams(4 * 78));

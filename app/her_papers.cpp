@@ -1,0 +1,44 @@
+#include "app/her_papers.h"
+
+#include "app/painting/paint.h"
+
+#include <QLocale>
+#include <QString>
+
+namespace stow {
+
+papers::Words her_words()
+{
+    const bool german = QLocale().language() == QLocale::German;
+    return papers::Words(german ? papers::Language::german : papers::Language::english);
+}
+
+papers::Format format_of(const Day& day)
+{
+    return day.cupboard().house.paper == shop::PaperSize::letter ? papers::Format::letter : papers::Format::a4;
+}
+
+std::optional<std::filesystem::path> write_document(const std::filesystem::path& folder, const std::string& name,
+                                                    const papers::Document& document, const painting::Palette& palette)
+{
+    std::error_code error;
+    std::filesystem::create_directories(folder, error);
+    const std::filesystem::path file = folder / (name + ".pdf");
+    if (error || document.pages.empty() ||
+        !painting::write_pdf(QString::fromStdString(file.string()), document, palette)) {
+        return std::nullopt;
+    }
+    return file;
+}
+
+std::string csv_cell(const std::string& text)
+{
+    const bool formula = !text.empty() && std::string("=+-@\t\r").find(text.front()) != std::string::npos;
+    const std::string safe = formula ? "'" + text : text;
+    if (safe.find_first_of(",\"\r\n") == std::string::npos) return safe;
+    std::string quoted = "\"";
+    for (const char c : safe) quoted += c == '"' ? std::string("\"\"") : std::string(1, c);
+    return quoted + "\"";
+}
+
+} // namespace stow

@@ -1,0 +1,27 @@
+// What her own papers share: her language, her sheets, where they are written. Buyers' papers speak the buyer's.
+#pragma once
+
+#include "app/day.h"
+#include "app/painting/palette.h"
+#include "core/papers/display_list.h"
+#include "core/papers/words.h"
+
+#include <filesystem>
+#include <optional>
+#include <string>
+
+namespace stow {
+
+papers::Words her_words(); // the language of the window, where the papers know it
+papers::Format format_of(const Day& day);
+
+// NAME.pdf in the folder, which is made if need be. Nothing: there is no page, or it cannot be written.
+std::optional<std::filesystem::path> write_document(const std::filesystem::path& folder, const std::string& name,
+                                                    const papers::Document& document,
+                                                    const painting::Palette& palette = painting::light());
+
+// Text as a cell of a file with commas, for a table program: what would be taken for a formula (= + - @, tab or return
+// at its beginning) gets an apostrophe before it (OWASP, CSV Injection).
+std::string csv_cell(const std::string& text);
+
+} // namespace stow

@@ -1,0 +1,51 @@
+#include "app/privacy.h"
+
+#include "app/day_papers.h"
+#include "core/book/orders.h"
+
+#include <algorithm>
+
+namespace stow {
+
+namespace {
+
+Date months_before(Date day, int months)
+{
+    const std::chrono::year_month_day then = std::chrono::year_month_day(day) - std::chrono::months(months);
+    return then.ok() ? Date(then) : Date(then.year() / then.month() / std::chrono::last);
+}
+
+} // namespace
+
+int forget_old_buyers(Day& day)
+{
+    const int months = day.cupboard().house.forget_months;
+    if (months <= 0) return 0;
+    const int count = book::erase_buyers(day.book(), months_before(day.today(), months));
+    if (count > 0) day.moved();
+    return count;
+}
+
+std::vector<std::filesystem::path> papers_kept(const Day& day)
+{
+    namespace fs = std::filesystem;
+    std::vector<fs::path> papers;
+    std::error_code failed;
+    for (fs::recursive_directory_iterator at(paper_folder(day), failed), end; !failed && at != end;
+         at.increment(failed)) {
+        const std::string kind = at->path().extension().string();
+        if (at->is_regular_file() && (kind == ".pdf" || kind == ".csv" || kind == ".txt")) papers.push_back(at->path());
+    }
+    std::sort(papers.begin(), papers.end());
+    return papers;
+}
+
+int delete_papers(const std::vector<std::filesystem::path>& papers)
+{
+    return static_cast<int>(std::count_if(papers.begin(), papers.end(), [](const auto& paper) {
+        std::error_code failed;
+        return std::filesystem::remove(paper, failed);
+    }));
+}
+
+} // namespace stow
