@@ -1301,7 +1301,7 @@
         </message>
         <message>
             <source>Keep it as an outer: code</source>
-            <translation>Als Verpackung aufnehmen: Code</translation>
+            <translation>Als Hülle aufnehmen: Code</translation>
         </message>
         <message>
             <source>Name</source>
@@ -1317,7 +1317,7 @@
         </message>
         <message>
             <source>Keep it as an outer</source>
-            <translation>Als Verpackung aufnehmen</translation>
+            <translation>Als Hülle aufnehmen</translation>
         </message>
     </context>
     <context>
@@ -2082,7 +2082,7 @@
         </message>
         <message>
             <source>A litre of parcel costs in postage, may stay empty</source>
-            <translation>Ein Liter Sendung kostet an Porto, darf leer bleiben</translation>
+            <translation>Ein Liter Paket kostet an Porto, darf leer bleiben</translation>
         </message>
         <message>
             <source>Take in the list</source>
@@ -2176,11 +2176,11 @@
         </message>
         <message>
             <source>Sizes to buy</source>
-            <translation>Größen kaufen</translation>
+            <translation>Größen</translation>
         </message>
         <message>
             <source>Fold a box</source>
-            <translation>Schachtel falten</translation>
+            <translation>Falten</translation>
         </message>
         <message>
             <source>Reorder list</source>
@@ -3708,7 +3708,7 @@
         </message>
         <message>
             <source>Not to run out of a supply</source>
-            <translation>Material nicht ausgehen lassen</translation>
+            <translation>Packmittel nicht ausgehen lassen</translation>
         </message>
         <message>
             <source>the chance of it while an order is on its way: the higher, the earlier to reorder</source>
@@ -3858,7 +3858,7 @@
         </message>
         <message>
             <source>%1 is one of your outers now, as long as the paper lasts</source>
-            <translation>%1 gehört jetzt zu Ihren Verpackungen, solange das Papier reicht</translation>
+            <translation>%1 gehört jetzt zu Ihren Hüllen, solange das Papier reicht</translation>
         </message>
     </context>
     <context>
@@ -4449,7 +4449,7 @@
         </message>
         <message>
             <source>What parcels cost, week by week</source>
-            <translation>Was Sendungen kosten, Woche für Woche</translation>
+            <translation>Was Pakete kosten, Woche für Woche</translation>
         </message>
         <message>
             <source>Packaging of %1, with a table for a register&apos;s form: %2</source>
@@ -4559,7 +4559,7 @@
         <name>stow::view::SizesController</name>
         <message>
             <source>Take in the list of cartons a supplier offers: a table in the columns of supplies.</source>
-            <translation>Die Kartonliste eines Lieferanten einlesen: eine Tabelle mit den Spalten der Materialien.</translation>
+            <translation>Die Kartonliste eines Lieferanten einlesen: eine Tabelle mit den Spalten der Packmittel.</translation>
         </message>
         <message>
             <source>“%1” is not an amount</source>
@@ -4576,8 +4576,8 @@
         <message numerus="yes">
             <source>Weighing up %n parcels of the last two years</source>
             <translation>
-                <numerusform>Eine Sendung der letzten zwei Jahre wird abgewogen</numerusform>
-                <numerusform>%n Sendungen der letzten zwei Jahre werden abgewogen</numerusform>
+                <numerusform>Ein Paket der letzten zwei Jahre wird abgewogen</numerusform>
+                <numerusform>%n Pakete der letzten zwei Jahre werden abgewogen</numerusform>
             </translation>
         </message>
         <message numerus="yes">
@@ -4598,8 +4598,8 @@
         <message numerus="yes">
             <source>%n parcels go into none of them</source>
             <translation>
-                <numerusform>eine Sendung passt in keine</numerusform>
-                <numerusform>%n Sendungen passen in keine</numerusform>
+                <numerusform>ein Paket passt in keine</numerusform>
+                <numerusform>%n Pakete passen in keine</numerusform>
             </translation>
         </message>
         <message>
@@ -4608,13 +4608,13 @@
         </message>
         <message>
             <source>Cost of a parcel against how many sizes there are</source>
-            <translation>Kosten einer Sendung gegen die Zahl der Größen</translation>
+            <translation>Kosten eines Pakets gegen die Zahl der Größen</translation>
         </message>
         <message numerus="yes">
             <source>%n parcels</source>
             <translation>
-                <numerusform>eine Sendung</numerusform>
-                <numerusform>%n Sendungen</numerusform>
+                <numerusform>ein Paket</numerusform>
+                <numerusform>%n Pakete</numerusform>
             </translation>
         </message>
         <message numerus="yes">
@@ -4627,14 +4627,14 @@
         <message numerus="yes">
             <source>with the cartons of today one costs %1 on the %n parcels kept back to judge by</source>
             <translation>
-                <numerusform>mit den heutigen Kartons kostet eine %1, nach der einen zurückgehaltenen</numerusform>
-                <numerusform>mit den heutigen Kartons kostet eine %1, nach den %n zurückgehaltenen</numerusform>
+                <numerusform>mit den heutigen Kartons kostet eines %1, nach dem einen zurückgehaltenen</numerusform>
+                <numerusform>mit den heutigen Kartons kostet eines %1, nach den %n zurückgehaltenen</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n parcels kept back to judge by</source>
             <translation>
-                <numerusform>eine zum Urteilen zurückgehalten</numerusform>
+                <numerusform>eines zum Urteilen zurückgehalten</numerusform>
                 <numerusform>%n zum Urteilen zurückgehalten</numerusform>
             </translation>
         </message>

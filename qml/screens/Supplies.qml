@@ -48,7 +48,7 @@ Page {
         TextField {
             placeholderText: qsTr("Type to filter")
             label: qsTr("Filter the supplies")
-            implicitWidth: 200
+            implicitWidth: 168
             onTextChanged: screen.controller.rows.filter = text
         },
         Button {

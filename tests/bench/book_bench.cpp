@@ -8,6 +8,7 @@
 #include "core/intake/plan_json.h"
 #include "core/planning/planner.h"
 #include "tests/bench/demo_shop.h"
+#include "tests/bench/report.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <SQLiteCpp/VariadicBind.h>
@@ -146,6 +147,8 @@ private:
     int orders_;
 };
 
+std::vector<bench::TableRow> rows;
+
 void measured(const char* what, const std::function<std::size_t()>& ask)
 {
     double best = 1e9;
@@ -155,7 +158,7 @@ void measured(const char* what, const std::function<std::size_t()>& ask)
         found = ask();
         best = std::min(best, ms_since(start));
     }
-    fmt::print("{:50} {:8.1f} ms  ({} found){}\n", what, best, found, best > 50 ? "  over 50 ms" : "");
+    rows.push_back({what, fmt::format("{:.1f}", best), fmt::to_string(found), best > 50 ? "over 50 ms" : ""});
 }
 
 } // namespace
@@ -184,14 +187,16 @@ int main(int argc, char** argv)
         db.exec("PRAGMA synchronous = OFF"); // a half-made one is made again
         db.exec("PRAGMA cache_size = -400000");
         Filling(db, shop, orders).fill();
-        fmt::print("made in {:.1f} s\n", ms_since(start) / 1000);
+        fmt::print(stderr, "made in {:.1f} s\n", ms_since(start) / 1000);
     }
-    fmt::print("{} orders, {:.0f} MB\n", orders, static_cast<double>(fs::file_size(file)) / 1e6);
+    bench::print_heading("A book of five years", fmt::format("book_bench FOLDER {}", orders));
+    fmt::print("{} orders, {:.0f} MB on disk. Wall-clock time, the best of three.\n\n", orders,
+               static_cast<double>(fs::file_size(file)) / 1e6);
 
     const auto start = Clock::now();
     auto book = book::Book::open(file, [] { return Instant(today) + std::chrono::hours(15); }).value();
     const double opened = ms_since(start);
-    fmt::print("{:50} {:8.1f} ms{}\n", "opening", opened, opened > 1000 ? "  over 1 s" : "");
+    rows.push_back({"opening", fmt::format("{:.1f}", opened), "", opened > 1000 ? "over 1 s" : ""});
     measured("cupboard with all that is on hand", [&] { return book::cupboard(book).supplies.size(); });
     measured("open orders and the last fortnight's",
              [&] { return book::orders_open(book, today - std::chrono::days(14)).size(); });
@@ -210,5 +215,6 @@ int main(int argc, char** argv)
              [&] { return book::packed_facts(book, today - std::chrono::days(28), today).size(); });
     measured("records of a year",
              [&] { return book::packed_facts(book, today - std::chrono::days(365), today).size(); });
+    bench::print_table({"asked", "ms", "found", ""}, rows);
     return 0;
 }

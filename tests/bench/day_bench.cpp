@@ -2,9 +2,10 @@
 // few of every outer, then with plenty. First plans, without the proofs that follow in the background.
 //   day_bench [seed] [orders]
 #include "core/planning/planner.h"
+#include "tests/bench/cpu_clock.h"
 #include "tests/bench/demo_shop.h"
+#include "tests/bench/report.h"
 
-#include <chrono>
 #include <fmt/format.h>
 #include <string>
 #include <vector>
@@ -25,12 +26,14 @@ Measured planned(const bench::DemoShop& shop, const std::vector<shop::HeldOrder>
     wish.prove = false;
     wish.preference = wanted;
     Run run;
-    const auto start = std::chrono::steady_clock::now();
+    const bench::Stopwatch watch;
     Measured m;
     m.plan = planning::plan_day(shop.cupboard, orders, shop.rate_sheets, wish, run);
-    m.seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+    m.seconds = watch.seconds();
     return m;
 }
+
+std::vector<bench::TableRow> rows;
 
 void measure(int count, std::uint64_t seed, bool few, bool little_filler, planning::Preference wanted)
 {
@@ -44,18 +47,25 @@ void measure(int count, std::uint64_t seed, bool few, bool little_filler, planni
     const auto orders = bench::random_orders(shop, count, seed, *parse_date("2026-11-24"));
     const Measured m = planned(shop, orders, wanted);
     const auto& s = m.plan.sharing;
-    fmt::print(
-        "{:5} orders, {:14} {:10} {:13}: {:6.2f} s, {} parcels, {} stuck, {} stepped back, {} more go, saves {}, "
-        "{:.1f} l smaller, {}{}\n",
-        count, planning::name_of(wanted), few ? "few" : "plenty", little_filler ? "little filler" : "", m.seconds,
-        m.plan.parcels.size(), m.plan.stuck.size(), s.moved, s.more_go, to_text(s.saves), in_litres(s.smaller),
-        s.proven ? "proven" : "stopped",
-        (s.more_may_go ? fmt::format(", at most {} more go", *s.more_may_go) : "") +
-            (s.gap_permille ? fmt::format(", gap {} permille", *s.gap_permille) : ""));
-    for (const auto& scarce : s.scarce) {
-        fmt::print("      {} more of {}: {} go, saves {}, {:.1f} l smaller\n", scarce.more.thousandths / 1000,
-                   scarce.supply.text, scarce.more_go, to_text(scarce.saves), in_litres(scarce.smaller));
+    std::string dearest;
+    if (!s.scarce.empty()) {
+        const auto& worst = s.scarce.front();
+        dearest = fmt::format("{} more of {}: {} go, saves {}", worst.more.thousandths / 1000, worst.supply.text,
+                              worst.more_go, to_text(worst.saves));
     }
+    std::string proof = "proven";
+    if (!s.proven) {
+        proof = "stopped";
+        if (s.more_may_go.value_or(0) > 0)
+            proof += fmt::format(", at most {} more could go", *s.more_may_go);
+        else if (s.gap_permille)
+            proof += fmt::format(", at most {:.1f} % better", *s.gap_permille / 10.0);
+    }
+    rows.push_back({fmt::to_string(count), std::string(planning::name_of(wanted)),
+                    std::string(few ? "few of each outer" : "plenty") + (little_filler ? ", little filler" : ""),
+                    fmt::format("{:.2f}", m.seconds), fmt::to_string(m.plan.parcels.size()),
+                    fmt::to_string(m.plan.stuck.size()), fmt::to_string(s.moved), fmt::to_string(s.more_go),
+                    to_text(s.saves), fmt::format("{:.1f}", in_litres(s.smaller)), proof, dearest});
 }
 
 } // namespace
@@ -73,5 +83,11 @@ int main(int argc, char** argv)
             measure(count, seed, true, true, wanted);
         }
     }
+    bench::print_heading("The whole day's choice", fmt::format("day_bench {}", seed));
+    fmt::print("Saved and smaller: against taking the orders one by one from the same stock, of orders that go either "
+               "way.\n\n");
+    bench::print_table({"orders", "wanted", "stock", "s", "parcels", "stuck", "stepped back", "more go", "saves",
+                        "l smaller", "", "dearest shortage"},
+                       rows);
     return 0;
 }

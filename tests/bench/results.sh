@@ -49,6 +49,9 @@ if [ ! -s "$results/second_opinions.md" ]; then # a test that fails ends the scr
     mv "$results/second_opinions.part" "$results/second_opinions.md"
 fi
 section december december
+section day day_bench 1
+section day_2 day_bench 2
+section book book_bench "$build/large_book"
 section sizes size_bench 1
 section sizes_2 size_bench 2
 long_section container_loading.txt container_loading container_loading --first 20 --seconds 30
@@ -58,7 +61,8 @@ long_section bins.txt bins bins --seconds 5
 
 {
     cat "$results/intro.md"
-    for name in small_orders dissections second_opinions container_loading container_loading_full bins december sizes sizes_2; do
+    for name in small_orders dissections second_opinions container_loading container_loading_full bins december day day_2 book \
+        sizes sizes_2; do
         if [ -s "$results/$name.md" ]; then cat "$results/$name.md"; fi
     done
 } >tests/bench/RESULTS.md

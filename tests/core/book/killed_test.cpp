@@ -65,7 +65,9 @@ TEST(Killed, LosesNoFinishedStepAndKeepsNoHalfOne)
         std::int64_t last = 0;
         const auto hear = [&] { return ::read(ends[0], &last, sizeof last) == sizeof last; };
         ASSERT_TRUE(hear()) << "the day did not begin";
-        ::usleep(std::uniform_int_distribution<useconds_t>(0, 40'000)(draw));
+        // So many steps further, however fast the machine is, and then into the middle of one.
+        for (int steps = std::uniform_int_distribution<int>(0, 16)(draw); steps > 0; --steps) ASSERT_TRUE(hear());
+        ::usleep(std::uniform_int_distribution<useconds_t>(0, 4'000)(draw));
         ::kill(child, SIGKILL);
         int status = 0;
         ::waitpid(child, &status, 0);
