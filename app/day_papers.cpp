@@ -145,7 +145,7 @@ std::optional<std::filesystem::path> write_paper(const Day& day, PaperKind kind,
             ParcelCustoms customs = customs_of(day, packet.held);
             if (customs.border == shop::Border::none) continue;
             customs.data.reprint = reprint;
-            append(document, papers::lay_out(customs.data, format_of(day), her_words(), measure));
+            append(document, papers::lay_out(customs.data, format_of(day), Words(Language::english), measure));
         }
         break;
     case PaperKind::hand_over_list: return std::nullopt; // belongs to a closed list: write_hand_over_list

@@ -1,6 +1,7 @@
 #include "app/her_papers.h"
 
 #include "app/painting/paint.h"
+#include "core/intake/csv.h"
 
 #include <QLocale>
 #include <QString>
@@ -31,14 +32,15 @@ std::optional<std::filesystem::path> write_document(const std::filesystem::path&
     return file;
 }
 
-std::string csv_cell(const std::string& text)
+std::string no_formula(const std::string& text)
 {
     const bool formula = !text.empty() && std::string("=+-@\t\r").find(text.front()) != std::string::npos;
-    const std::string safe = formula ? "'" + text : text;
-    if (safe.find_first_of(",\"\r\n") == std::string::npos) return safe;
-    std::string quoted = "\"";
-    for (const char c : safe) quoted += c == '"' ? std::string("\"\"") : std::string(1, c);
-    return quoted + "\"";
+    return formula ? "'" + text : text;
+}
+
+std::string csv_cell(const std::string& text)
+{
+    return intake::csv_cell(no_formula(text));
 }
 
 } // namespace stow

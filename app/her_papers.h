@@ -20,8 +20,9 @@ std::optional<std::filesystem::path> write_document(const std::filesystem::path&
                                                     const papers::Document& document,
                                                     const painting::Palette& palette = painting::light());
 
-// Text as a cell of a file with commas, for a table program: what would be taken for a formula (= + - @, tab or return
-// at its beginning) gets an apostrophe before it (OWASP, CSV Injection).
-std::string csv_cell(const std::string& text);
+// Text for a table program: what would be taken for a formula (= + - @, tab or return at its beginning) gets an
+// apostrophe before it (OWASP, CSV Injection).
+std::string no_formula(const std::string& text);
+std::string csv_cell(const std::string& text); // the same as a cell of a file with commas
 
 } // namespace stow

@@ -1,6 +1,7 @@
 #include "app/privacy.h"
 
 #include "app/day_papers.h"
+#include "core/book/cupboard.h"
 #include "core/book/orders.h"
 
 #include <algorithm>
@@ -17,13 +18,10 @@ Date months_before(Date day, int months)
 
 } // namespace
 
-int forget_old_buyers(Day& day)
+int forget_old_buyers(book::Book& book, Date today)
 {
-    const int months = day.cupboard().house.forget_months;
-    if (months <= 0) return 0;
-    const int count = book::erase_buyers(day.book(), months_before(day.today(), months));
-    if (count > 0) day.moved();
-    return count;
+    const int months = book::house(book).forget_months;
+    return months > 0 ? book::erase_buyers(book, months_before(today, months)) : 0;
 }
 
 std::vector<std::filesystem::path> papers_kept(const Day& day)

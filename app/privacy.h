@@ -8,8 +8,8 @@
 
 namespace stow {
 
-// Of orders older than the house's months that have gone out or were called off; how many. 0 months: nobody.
-int forget_old_buyers(Day& day);
+// Of orders older than the book's own months that have gone out or were called off; how many. 0 months: nobody.
+int forget_old_buyers(book::Book& book, Date today);
 
 // PDF and table files beside the book that were written from orders, and may still show what the book has forgotten.
 std::vector<std::filesystem::path> papers_kept(const Day& day);

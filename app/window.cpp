@@ -19,22 +19,26 @@ namespace stow {
 
 namespace {
 
-// Today's copy of the book, beside the window: of a second connection, since the first belongs to the screens.
-void keep_copy(view::Work& work, view::Desk& desk, const Day& day)
+// Beside the window, of a second connection, since the first belongs to the screens: old buyers are forgotten, then
+// today's copy of the book is made.
+void look_after(view::Work& work, view::Desk& desk, Day& day)
 {
     if (work.running()) return;
-    work.start([&desk, path = day.book().path(), today = day.today()](Run&) -> view::Work::Finish {
-        QString wrong;
+    work.start([&desk, &day, path = day.book().path(), today = day.today()](Run&) -> view::Work::Finish {
+        auto book = book::Book::open(path);
+        QString wrong = book ? QString() : words::problem(book.error());
+        const int forgotten = book ? forget_old_buyers(*book, today) : 0;
         const auto copies = book::daily_copies(path);
         const bool there =
             std::any_of(copies.begin(), copies.end(), [&](const auto& copy) { return copy.day == today; });
-        if (there) return [] {};
-        if (const auto book = book::Book::open(path); !book)
-            wrong = words::problem(book.error());
-        else if (const auto made = book::copy_of_today(*book, today); !made)
-            wrong = words::problem(made.error());
-        return [&desk, wrong] {
+        if (book && !there) {
+            if (const auto made = book::copy_of_today(*book, today); !made) wrong = words::problem(made.error());
+        }
+        return [&desk, &day, wrong, forgotten] {
             if (!wrong.isEmpty()) desk.say(QObject::tr("No copy of the shop book was made today: %1").arg(wrong));
+            if (forgotten == 0) return;
+            desk.say(QObject::tr("The data of %n buyers is old and was erased.", nullptr, forgotten));
+            day.moved();
         };
     });
 }
@@ -65,19 +69,17 @@ int open_window(QGuiApplication& application, Day& day)
         std::cerr << QObject::tr("%1 is open in another window.").arg(book).toStdString() << '\n';
         return show_already_open(application, book);
     }
-    const int forgotten = forget_old_buyers(day);
     view::Desk desk(day);
     desk.plugIn(std::make_unique<scale::HidScale>());
     QQmlApplicationEngine engine;
     engine.setInitialProperties({{QStringLiteral("desk"), QVariant::fromValue(&desk)}});
     engine.load(QUrl(QLatin1String(screens) + QStringLiteral("Main.qml")));
     if (engine.rootObjects().isEmpty()) return 1;
-    if (forgotten > 0) desk.say(QObject::tr("The data of %n buyers is old and was erased.", nullptr, forgotten));
-    view::Work copying;
-    const auto copy = [&] { keep_copy(copying, desk, day); };
-    copy();
+    view::Work work;
+    const auto hour = [&] { look_after(work, desk, day); };
+    hour();
     QTimer hourly; // a window left open over night
-    QObject::connect(&hourly, &QTimer::timeout, copy);
+    QObject::connect(&hourly, &QTimer::timeout, hour);
     hourly.start(std::chrono::hours(1));
     return application.exec();
 }

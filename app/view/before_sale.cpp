@@ -1,6 +1,7 @@
 #include "app/view/before_sale.h"
 
 #include "app/day_papers.h"
+#include "app/her_papers.h"
 #include "app/view/bench_scale.h"
 #include "app/view/text.h"
 #include "app/words/format.h"
@@ -123,10 +124,11 @@ void BeforeSaleController::writeTable()
     };
     for (const planning::Charge& c : table) {
         const shop::Good* good = day_.cupboard().good(c.good);
-        csv += intake::csv_line({c.good.text, good != nullptr ? good->name : std::string(), c.country,
-                                 amount(c.postage), c.postage ? c.postage->currency.code() : std::string(), c.carrier,
-                                 c.service, unscaled(c.weight.mean.units, 1), unscaled(c.weight.spread.units, 1),
-                                 unscaled(std::lround(c.risk * 1000), 1), amount(c.next_step), amount(c.to_charge)});
+        csv += intake::csv_line({no_formula(c.good.text), no_formula(good != nullptr ? good->name : std::string()),
+                                 c.country, amount(c.postage), c.postage ? c.postage->currency.code() : std::string(),
+                                 no_formula(c.carrier), no_formula(c.service), unscaled(c.weight.mean.units, 1),
+                                 unscaled(c.weight.spread.units, 1), unscaled(std::lround(c.risk * 1000), 1),
+                                 amount(c.next_step), amount(c.to_charge)});
     }
     const auto file = paper_folder(day_) / ("postage-to-charge-" + to_text(day_.today()) + ".csv");
     std::error_code error;

@@ -74,9 +74,7 @@ void FindController::setText(const QString& typed)
                 }
             }
             row.history = history_of(day_, hit.order, parcel);
-            row.gone = !held->order.to.name.empty() && (held->state == shop::OrderState::called_off ||
-                                                        (parcel && (parcel->state == shop::ParcelState::handed_over ||
-                                                                    parcel->state == shop::ParcelState::came_back)));
+            row.gone = !held->order.to.name.empty() && book::may_be_erased(day_.book(), *held);
             rows.push_back(std::move(row));
         }
         words_ = rows.empty()

@@ -100,21 +100,20 @@ QString PaperBoxesController::lay(int kind, int paper, const QString& length, co
             made_ = planning::paper_outer(wanted, *sheet);
         }
     }
-    show();
+    show(*laid.net);
     return {};
 }
 
-void PaperBoxesController::show()
+void PaperBoxesController::show(const paperbox::Net& net)
 {
-    const paperbox::Net net = *paperbox::lay(*wanted_).net;
     const Size room = paperbox::room_in(*wanted_);
     std::vector<PaperFact> facts;
     facts.push_back({tr("room inside"), room.z > Length{} ? words::size(room) : flat(room.x, room.y)});
-    facts.push_back({tr("cut a sheet of"), flat(net.length, net.width)});
-    if (wanted_->kind == Kind::tray) {
-        if (const auto lid = paperbox::lay({Kind::lid, wanted_->size}).net) {
-            facts.push_back({tr("and for the lid"), flat(lid->length, lid->width)});
-        }
+    for (const paperbox::Wanted& piece : paperbox::pieces_of(*wanted_)) {
+        const auto cut = paperbox::lay(piece).net;
+        if (!cut) continue;
+        facts.push_back(
+            {piece.kind == Kind::lid ? tr("and for the lid") : tr("cut a sheet of"), flat(cut->length, cut->width)});
     }
     if (!net.edge_marks.empty()) {
         QStringList marks;
@@ -142,10 +141,8 @@ void PaperBoxesController::show()
 void PaperBoxesController::printTemplate()
 {
     if (!wanted_) return;
-    std::vector<paperbox::Wanted> pieces{*wanted_};
-    if (wanted_->kind == Kind::tray) pieces.push_back({Kind::lid, wanted_->size});
     QStringList files;
-    for (const paperbox::Wanted& piece : pieces) {
+    for (const paperbox::Wanted& piece : paperbox::pieces_of(*wanted_)) {
         const auto file = write_box_template(piece, format_of(day_), paper_folder(day_));
         if (!file) return emit said(tr("The template cannot be written."));
         files += text(file->string());

@@ -53,7 +53,7 @@ signals:
     void written(const QString& paper, const QString& file);
 
 private:
-    void show();
+    void show(const paperbox::Net& net);
 
     Day& day_;
     QStringList papers_;

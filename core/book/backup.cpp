@@ -42,15 +42,14 @@ bool in_use(const fs::path& path)
 // Of a book that may be damaged, older, or not there: then nobody's.
 std::vector<shop::OrderKey> erased_in(const fs::path& path)
 {
-    std::vector<shop::OrderKey> keys;
     try {
         SQLite::Database db(path.string(), SQLite::OPEN_READONLY);
-        SQLite::Statement rows(db, "SELECT shop, number FROM erased");
-        while (rows.executeStep()) keys.push_back({rows.getColumn(0).getString(), rows.getColumn(1).getString()});
+        return erased_buyers(db);
     } catch (const SQLite::Exception&) {
-        keys.clear();
+        return {};
+    } catch (const BookFailure&) {
+        return {};
     }
-    return keys;
 }
 
 } // namespace

@@ -287,16 +287,21 @@ Done remember_match(Book& book, const Match& match)
         });
 }
 
+bool may_be_erased(const Book& book, const shop::HeldOrder& held)
+{
+    Query open(book,
+               "SELECT 1 FROM parcel_piece JOIN parcel ON parcel.id = parcel_piece.parcel WHERE order_id = ? AND "
+               "parcel.state NOT IN ('handed over', 'came back')",
+               held.id);
+    return !open.next() && (held.state == shop::OrderState::called_off || has_gone_out(book, held.id));
+}
+
 Done erase_buyer(Book& book, shop::OrderId id)
 {
     return in_step(book, StepKind::erase_buyer, words_of(book, id), [&](Writer& writer) -> Allowed {
         const auto held = order(book, id);
         if (!held) return refuse(Why::unknown_order);
-        Query open(book,
-                   "SELECT 1 FROM parcel_piece JOIN parcel ON parcel.id = parcel_piece.parcel WHERE order_id = ? AND "
-                   "parcel.state NOT IN ('handed over', 'came back')",
-                   id);
-        if (open.next() || (held->state != shop::OrderState::called_off && !has_gone_out(book, id))) {
+        if (!may_be_erased(book, *held)) {
             return refuse(Why::wrong_state, std::string(name_of(held->state)));
         }
         writer.run("INSERT OR IGNORE INTO erased (shop, number, at) VALUES (?, ?, ?)", held->order.key.shop,
@@ -327,10 +332,10 @@ Done erase_buyer(Book& book, shop::OrderId id)
     });
 }
 
-std::vector<shop::OrderKey> erased_buyers(const Book& book)
+std::vector<shop::OrderKey> erased_buyers(SQLite::Database& db)
 {
     std::vector<shop::OrderKey> keys;
-    Query rows(book, "SELECT shop, number FROM erased ORDER BY shop, number");
+    Query rows(db, "SELECT shop, number FROM erased ORDER BY shop, number");
     while (rows.next()) keys.push_back({rows.text(0), rows.text(1)});
     return keys;
 }

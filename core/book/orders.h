@@ -64,7 +64,10 @@ std::vector<Step> history(const Book& book, shop::OrderId id);
 // Takes name, address, contact, messages and personal texts out of the order and out of every image of it; cannot be
 // undone. Only for orders that are called off or wholly handed over.
 Done erase_buyer(Book& book, shop::OrderId id);
-std::vector<shop::OrderKey> erased_buyers(const Book& book);
+// Their orders, of a database that is a book; for one that may be too damaged to be opened as one.
+std::vector<shop::OrderKey> erased_buyers(SQLite::Database& db);
+// It has gone out, all of it, or was called off.
+bool may_be_erased(const Book& book, const shop::HeldOrder& held);
 // Of all orders older than this that have gone out or were called off; how many.
 int erase_buyers(Book& book, Date before);
 // Of these, where the book holds them: a copy from before they were erased.

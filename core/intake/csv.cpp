@@ -289,22 +289,21 @@ Csv read_csv_file(const std::string& path, CsvLimits limits)
     return csv;
 }
 
+std::string csv_cell(const std::string& cell)
+{
+    if (cell.find_first_of(",\"\r\n") == std::string::npos && trimmed(cell).size() == cell.size()) return cell;
+    std::string quoted = "\"";
+    for (const char c : cell) quoted.append(c == '"' ? 2 : 1, c);
+    return quoted + '"';
+}
+
 std::string csv_line(const std::vector<std::string>& cells)
 {
+    if (cells.size() == 1 && cells.front().empty()) return "\"\"\r\n"; // or it would be a blank line
     std::string line;
     for (std::size_t i = 0; i < cells.size(); ++i) {
-        const std::string& cell = cells[i];
         if (i != 0) line += ',';
-        // Surrounding spaces too, and a lone empty cell, which would be a blank line.
-        const bool quoted = cell.find_first_of(",\"\r\n") != std::string::npos || trimmed(cell).size() != cell.size() ||
-                            (cells.size() == 1 && cell.empty());
-        if (!quoted) {
-            line += cell;
-            continue;
-        }
-        line += '"';
-        for (const char c : cell) line.append(c == '"' ? 2 : 1, c);
-        line += '"';
+        line += csv_cell(cells[i]);
     }
     return line + "\r\n";
 }

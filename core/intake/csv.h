@@ -36,7 +36,9 @@ Csv read_csv(std::istream& in, std::string name, CsvLimits limits = {});
 // Named in problems by the file's own name, without its folders.
 Csv read_csv_file(const std::string& path, CsvLimits limits = {});
 
-// One row as RFC 4180 writes it, ending in CRLF.
+// A cell as RFC 4180 writes it: in quotes where it must be, or has spaces around it.
+std::string csv_cell(const std::string& cell);
+// One row, ending in CRLF.
 std::string csv_line(const std::vector<std::string>& cells);
 
 } // namespace stow::intake

@@ -178,6 +178,13 @@ Laid lay(const Wanted& wanted)
     return {std::move(net), {}};
 }
 
+std::vector<Wanted> pieces_of(const Wanted& wanted)
+{
+    std::vector<Wanted> pieces{wanted};
+    if (wanted.kind == Kind::tray) pieces.push_back({Kind::lid, wanted.size});
+    return pieces;
+}
+
 Size room_in(const Wanted& wanted)
 {
     if (wanted.kind != Kind::pillow) return wanted.size;

@@ -69,6 +69,9 @@ struct Laid {
 };
 Laid lay(const Wanted& wanted);
 
+// What is cut for it: of a tray, its lid too.
+std::vector<Wanted> pieces_of(const Wanted& wanted);
+
 // Side of the square for a box: (w + d + 2h)/√2 + overlap; for an envelope h = 0.
 Length square_side(const Size& size, Length overlap);
 // Radius of a pillow's arcs, (W²/4 + s²)/(2s), its thickness 2s, and the width across its corners, W − 8s²/(3W).

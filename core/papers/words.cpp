@@ -271,12 +271,10 @@ std::string Words::date(Date date) const
                                        .at(static_cast<std::size_t>(static_cast<unsigned>(day.month()) - 1));
     const unsigned number = static_cast<unsigned>(day.day());
     std::string text = std::to_string(number);
-    std::string_view joint = " ";
     if (language_ == Language::german) text += '.';
     if (language_ == Language::french && number == 1) text += "er";
-    if (language_ == Language::spanish) joint = " de ";
-    return text.append(language_ == Language::spanish ? joint : " ").append(month).append(joint) +
-           std::to_string(static_cast<int>(day.year()));
+    const std::string_view between = language_ == Language::spanish ? " de " : " ";
+    return text.append(between).append(month).append(between) + std::to_string(static_cast<int>(day.year()));
 }
 
 std::string Words::money(Money amount) const

@@ -42,10 +42,8 @@ std::optional<PaperOuter> paper_outer(const paperbox::Wanted& wanted, const shop
 {
     if (paper.kind != shop::SupplyKind::paper || paper.unit != shop::Unit::piece || !paper.sheet) return std::nullopt;
     PaperOuter made;
-    made.pieces.push_back(wanted);
-    if (wanted.kind == Kind::tray) made.pieces.push_back({Kind::lid, wanted.size});
     std::int64_t takes = 0, area = 0;
-    for (const paperbox::Wanted& piece : made.pieces) {
+    for (const paperbox::Wanted& piece : paperbox::pieces_of(wanted)) {
         const paperbox::Laid laid = paperbox::lay(piece);
         if (!laid.net) return std::nullopt;
         const int count = from_a_sheet(*laid.net, *paper.sheet);
@@ -56,7 +54,7 @@ std::optional<PaperOuter> paper_outer(const paperbox::Wanted& wanted, const shop
     }
     shop::Supply& outer = made.supply;
     outer.kind = shop::SupplyKind::outer;
-    outer.form = form_of(made.pieces.front(), paper.sheet->thickness);
+    outer.form = form_of(wanted, paper.sheet->thickness);
     outer.made_from = paper.code;
     outer.takes = {takes};
     outer.material = paper.material;

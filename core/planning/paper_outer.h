@@ -5,14 +5,12 @@
 #include "core/shop/supplies.h"
 
 #include <optional>
-#include <vector>
 
 namespace stow::planning {
 
 struct PaperOuter {
-    shop::Supply supply;                  // kind, form, weight, cost, what it takes of the paper; no code or name yet
-    std::vector<paperbox::Wanted> pieces; // to be cut: of a tray, its lid too
-    int from_a_sheet = 0;                 // of the first piece
+    shop::Supply supply;  // kind, form, weight, cost, what it takes of the paper; no code or name yet
+    int from_a_sheet = 0; // of its first piece (paperbox::pieces_of)
 };
 
 // Of the box or envelope wanted; a tray comes with its lid. Nothing: it cannot be folded, a piece is larger than the

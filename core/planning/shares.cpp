@@ -66,9 +66,8 @@ const PricedShare& Shares::price(const Counts& share, bool first)
 
 const PricedShare* Shares::priced_before(const std::pair<Counts, bool>& share) const
 {
-    if (before_ == nullptr) return nullptr;
-    const auto found = before_->find(share);
-    if (found == before_->end()) return nullptr;
+    const auto found = before_.find(share);
+    if (found == before_.end()) return nullptr;
     const auto& outer = found->second.outer;
     const shop::Supply* supply = outer ? bench_.cupboard.supply(*outer) : nullptr;
     return !outer || (supply != nullptr && stock_.has(taken_for(*supply))) ? &found->second : nullptr;

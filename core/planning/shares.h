@@ -40,8 +40,9 @@ using PricedShares = std::map<std::pair<Counts, bool>, PricedShare>;
 class Shares {
 public:
     // `prove`: refusals are proven as far as the work given for a question allows.
-    // `before`: the same task's, priced when nothing was there less than now; what its outers still are there for stands.
-    Shares(const Bench& bench, const Task& task, const Stock& stock, bool prove, const PricedShares* before)
+    // `before`: the same task's, priced when nothing was there less than now; what its outers still are there for
+    // stands.
+    Shares(const Bench& bench, const Task& task, const Stock& stock, bool prove, const PricedShares& before)
         : bench_(bench), task_(task), stock_(stock), prove_(prove), before_(before)
     {
     }
@@ -65,7 +66,7 @@ private:
     const Task& task_;
     const Stock& stock_;
     bool prove_;
-    const PricedShares* before_;
+    const PricedShares& before_;
     bool all_decided_ = true;
     PricedShares known_;
 };

@@ -116,7 +116,7 @@ public:
     {
         const std::int64_t ways = ways_to_take(counts_of(task_));
         const bool prove = bench_.wish.prove && ways <= most_proven;
-        Shares shares(bench_, task_, stock_, prove, &before_.shares);
+        Shares shares(bench_, task_, stock_, prove, before_.shares);
         auto solved = solve(shares, ways, prove);
         if (learned_ != nullptr) *learned_ = {shares.known(), bound_};
         return solved;

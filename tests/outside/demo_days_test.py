@@ -44,6 +44,24 @@ def pieces_of(item):
     return item["count"] * (sum(pieces_of(i) for i in item["items"]) if item["shape"] == "inside" else 1)
 
 
+class GermanDay(unittest.TestCase):
+    """Her own papers speak the system's language, buyers' papers the buyer's, and customs data English."""
+
+    def test_languages_of_papers(self):
+        with tempfile.TemporaryDirectory() as folder:
+            env = dict(os.environ, LC_ALL="de_DE.UTF-8", LANG="de_DE.UTF-8")
+            self.assertEqual(run(STOWBENCH, "demo", "--out", folder, env=env).returncode, 0)
+
+            def text(paper):
+                return run("pdftotext", "-layout", pathlib.Path(folder) / f"{paper}.pdf", "-").stdout.decode()
+
+            self.assertIn("Pickliste", text("pick-list"))
+            self.assertIn("Customs data", text("customs"))
+            self.assertNotIn("Zollangaben", text("customs"))
+            for title in ("Packing slip", "Lieferschein", "Bon de livraison"):
+                self.assertIn(title, text("packing-slips"))
+
+
 class SmallDay(unittest.TestCase):
     @classmethod
     def setUpClass(cls):

@@ -1,5 +1,6 @@
 // The rack and the records at the window: what comes in for what, what is spoilt, what is flagged and asked to be
 // counted, the reorder list, the figures and the parcels behind them. By keys; the book is only read.
+#include "app/her_papers.h"
 #include "app/painting/fonts.h"
 #include "core/book/ledger.h"
 #include "tests/quick/workshop.h"
@@ -160,6 +161,10 @@ void SuppliesTest::opens_the_parcels_behind_a_figure()
     at.press(Qt::Key_Escape);
     at.press(Qt::Key_W);
     QTRY_VERIFY(QFile::exists(shop_->folder() + QStringLiteral("/papers/packaging.csv")));
+    // OWASP, CSV Injection: a cell that a table program would take for a formula.
+    QCOMPARE(csv_cell("=1+1"), std::string("'=1+1"));
+    QCOMPARE(csv_cell("@a,b"), std::string("\"'@a,b\""));
+    QCOMPARE(csv_cell("ink, \"sea\""), std::string("\"ink, \"\"sea\"\"\""));
 }
 
 void SuppliesTest::folds_a_box_and_keeps_it_as_an_outer()

@@ -276,7 +276,7 @@ TEST(EraseBuyer, IsNotUndoneByTheSameFileNorByAnOlderCopy)
     EXPECT_EQ(erase_buyers(shop.book, day + std::chrono::days(1)), 1) << "the other has not gone out";
     EXPECT_EQ(erase_buyers(shop.book, day + std::chrono::days(1)), 0);
     const shop::OrderKey key = SmallShop::order("1001").key;
-    EXPECT_EQ(erased_buyers(shop.book), std::vector{key});
+    EXPECT_EQ(erased_buyers(shop.book.db()), std::vector{key});
     EXPECT_EQ(take_in_orders(shop.book, {SmallShop::order("1001")}, "m.csv").unchanged, 1);
     EXPECT_EQ(order_by_key(shop.book, key)->order.to.name, "");
 

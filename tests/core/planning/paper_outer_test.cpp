@@ -35,10 +35,12 @@ TEST(PaperOuter, TakesItsShareOfTheSheet)
 
 TEST(PaperOuter, OfATrayCountsItsLid)
 {
-    const auto made = paper_outer({Kind::tray, {mm(200), mm(150), mm(40)}}, paper());
+    const paperbox::Wanted tray{Kind::tray, {mm(200), mm(150), mm(40)}};
+    const auto made = paper_outer(tray, paper());
     ASSERT_TRUE(made);
-    ASSERT_EQ(made->pieces.size(), 2U);
-    EXPECT_EQ(made->pieces[1].kind, Kind::lid);
+    const auto pieces = paperbox::pieces_of(tray);
+    ASSERT_EQ(pieces.size(), 2U);
+    EXPECT_EQ(pieces[1].kind, Kind::lid);
     // The tray's net is 280 × 230 mm, the lid's 282.5 × 232.5 mm: four of either go on a sheet.
     EXPECT_EQ(made->supply.takes.thousandths, 500);
 }
