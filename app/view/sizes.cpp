@@ -103,6 +103,7 @@ void SizesController::show(const records::SizeAdvice& advice, const std::vector<
     for (std::size_t k = 0; k < advice.curve.size(); ++k) {
         const records::SizeChoice& choice = advice.curve[k];
         if (choice.served == 0) continue;
+        if (choice.sizes.size() <= k) break; // one more of them would serve nobody better
         const double a_parcel = static_cast<double>(choice.cost) * 100 / static_cast<double>(choice.served);
         QStringList names;
         for (const std::size_t s : choice.sizes) names += text(offered[s].name);

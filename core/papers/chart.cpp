@@ -68,12 +68,13 @@ private:
     struct Span {
         int from, to;
     };
-    // Writes the text where nothing is written yet along its line.
-    void write(std::vector<Span>& taken, const std::string& text, std::size_t i, int baseline, const Style& style)
+    // Writes the text where nothing is written yet along its line: centred at the value, or beginning there.
+    void write(std::vector<Span>& taken, const std::string& text, std::size_t i, int baseline, const Style& style,
+               bool centred)
     {
         if (text.empty()) return;
         const int width = measure_.width(text, style);
-        const int from = std::clamp(x(i) - width / 2, 0, std::max(0, list_.extent.width - width));
+        const int from = std::clamp(centred ? x(i) - width / 2 : x(i), 0, std::max(0, list_.extent.width - width));
         const Span own{from, from + width};
         const bool free = std::none_of(taken.begin(), taken.end(), [&](const Span& other) {
             return own.from < other.to + apart && other.from < own.to + apart;
@@ -94,9 +95,11 @@ private:
         std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return rank(a) < rank(b); });
         std::vector<Span> below, above;
         for (const std::size_t i : order) {
-            write(below, chart_.values[i].label, i, floor_ + label_height - from_mm(1), label_style);
+            write(below, chart_.values[i].label, i, floor_ + label_height - from_mm(1), label_style, true);
             // What stands over one column may lie across a higher one beside it, so that all keep clear of each other.
-            write(above, chart_.values[i].words, i, y(i) - from_mm(3) / 2, words_style);
+            // A curve of costs falls from the left: to the right of a point there is room.
+            write(above, chart_.values[i].words, i, y(i) - from_mm(3) / 2, words_style,
+                  chart_.kind == Chart::Kind::columns);
         }
     }
 
