@@ -43,13 +43,15 @@ planning::Wish wish_of(const Day& day, planning::Preference preference)
     return wish;
 }
 
+constexpr int no_gap = -1;
+
 // First what was gained, then a line for each scarce supply.
 std::string written(const planning::DaySharing& sharing)
 {
     std::ostringstream out;
     out << sharing.moved << ' ' << sharing.more_go << ' ' << sharing.more_in_time << ' ' << sharing.saves.minor << ' '
-        << sharing.smaller.units << ' ' << sharing.proven << ' ' << sharing.gap_permille.value_or(-1) << ' '
-        << sharing.more_may_go.value_or(-1) << '\n';
+        << sharing.smaller.units << ' ' << (sharing.gap ? static_cast<int>(sharing.gap->in) : no_gap) << ' '
+        << (sharing.gap ? sharing.gap->most : 0) << '\n';
     for (const planning::ScarceSupply& s : sharing.scarce) {
         out << s.more.thousandths << ' ' << s.more_go << ' ' << s.saves.minor << ' ' << s.smaller.units << ' '
             << s.supply.text << '\n';
@@ -116,12 +118,12 @@ planning::DaySharing last_sharing(const Day& day)
     std::istringstream in(book::remembered(day.book(), remembered_sharing).value_or(""));
     planning::DaySharing sharing;
     sharing.saves.currency = day.cupboard().house.currency;
-    int gap = -1, more = -1;
+    int gap_in = no_gap;
+    std::int64_t gap = 0;
     in >> sharing.moved >> sharing.more_go >> sharing.more_in_time >> sharing.saves.minor >> sharing.smaller.units >>
-        sharing.proven >> gap >> more;
+        gap_in >> gap;
     if (!in) return {};
-    if (gap >= 0) sharing.gap_permille = gap;
-    if (more >= 0) sharing.more_may_go = more;
+    if (gap_in != no_gap) sharing.gap = planning::SharingGap{static_cast<planning::SharingGap::In>(gap_in), gap};
     planning::ScarceSupply scarce;
     scarce.saves.currency = sharing.saves.currency;
     while (in >> scarce.more.thousandths >> scarce.more_go >> scarce.saves.minor >> scarce.smaller.units) {

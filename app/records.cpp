@@ -11,12 +11,13 @@
 
 namespace stow {
 
-std::vector<records::ParcelAccount> parcel_accounts(const Day& day, const std::vector<records::ParcelFacts>& facts)
+RecordsRead read_records(const book::Book& book, const shop::Cupboard& cupboard, Date from, Date until)
 {
-    const auto average = book::average_costs(day.book(), day.cupboard().house.currency);
-    std::vector<records::ParcelAccount> accounts;
-    for (const records::ParcelFacts& one : facts) accounts.push_back(account_of(one, day.cupboard(), average));
-    return accounts;
+    RecordsRead read{book::packed_facts(book, from, until), {}};
+    const auto average = book::average_costs(book, cupboard.house.currency);
+    read.accounts.reserve(read.facts.size());
+    for (const records::ParcelFacts& one : read.facts) read.accounts.push_back(account_of(one, cupboard, average));
+    return read;
 }
 
 std::string materials_csv(const Day& day, const std::vector<records::ParcelFacts>& facts, Date from, Date until)

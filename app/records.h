@@ -9,7 +9,11 @@
 
 namespace stow {
 
-std::vector<records::ParcelAccount> parcel_accounts(const Day& day, const std::vector<records::ParcelFacts>& facts);
+struct RecordsRead {
+    std::vector<records::ParcelFacts> facts;
+    std::vector<records::ParcelAccount> accounts; // of the same parcels
+};
+RecordsRead read_records(const book::Book& book, const shop::Cupboard& cupboard, Date from, Date until);
 
 // Packaging of those days by country and material: "packaging.pdf" and "packaging.csv". Nothing: it cannot be written.
 std::string materials_csv(const Day& day, const std::vector<records::ParcelFacts>& facts, Date from, Date until);

@@ -86,10 +86,17 @@ nlohmann::json sharing_json(const planning::DaySharing& sharing)
                         {"more_in_time", sharing.more_in_time},
                         {"saves", to_text(sharing.saves)},
                         {"smaller_l", in_litres(sharing.smaller)},
-                        {"proven", sharing.proven},
+                        {"proven", !sharing.gap},
                         {"scarce", std::move(scarce)}};
-    if (sharing.more_may_go) told["more_may_go"] = *sharing.more_may_go;
-    if (sharing.gap_permille) told["gap_percent"] = *sharing.gap_permille / 10.0;
+    if (sharing.gap) {
+        const double most = static_cast<double>(sharing.gap->most);
+        switch (sharing.gap->in) {
+        case planning::SharingGap::In::orders_going: told["more_may_go"] = sharing.gap->most; break;
+        case planning::SharingGap::In::orders_in_time: told["more_may_be_in_time"] = sharing.gap->most; break;
+        case planning::SharingGap::In::filler_and_tape: told["less_may_be_over"] = most / 1000; break;
+        case planning::SharingGap::In::wish: told["gap_percent"] = most / 10; break;
+        }
+    }
     return told;
 }
 

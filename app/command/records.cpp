@@ -82,8 +82,7 @@ int show_records(Context& context, const Options& options)
         say(context.err, QObject::tr("Dates are written as 2026-11-25."));
         return usage;
     }
-    const auto facts = book::packed_facts(day->book(), *from, *until);
-    const auto accounts = parcel_accounts(*day, facts);
+    const auto [facts, accounts] = read_records(day->book(), day->cupboard(), *from, *until);
     const Currency currency = day->cupboard().house.currency;
     const auto by = grouped(options.by);
     if (by || !options.materials_csv.empty() || !options.parcels_csv.empty() || !options.report.empty()) {

@@ -1,13 +1,14 @@
 // The cupboard: goods, supplies, rate sheets, records and how this house works.
 #pragma once
 
+#include "app/records.h"
+#include "app/view/background.h"
 #include "app/view/before_sale.h"
 #include "app/view/paper_boxes.h"
 #include "app/view/rates.h"
 #include "app/view/row_model.h"
 #include "app/view/sending.h"
 #include "app/view/sizes.h"
-#include "core/records/account.h"
 #include "core/shop/codes.h"
 #include "core/supplies/outlook.h"
 
@@ -208,6 +209,7 @@ signals:
 private:
     void add(RecordRow row, std::vector<std::size_t> parcels);
     void add_sums(const QString& chapter, records::Grouped by);
+    void show();
     void draw_weeks();
 
     Day& day_;
@@ -215,13 +217,13 @@ private:
     Rows<BehindRow> behind_;
     std::vector<RecordRow> making_;                        // while rows are made
     std::vector<std::vector<std::size_t>> parcels_behind_; // of each row
-    std::vector<records::ParcelFacts> facts_;
-    std::vector<records::ParcelAccount> accounts_;
+    RecordsRead read_;
+    Work work_; // reads what would be felt
     SketchScene weeks_;
     Date from_;
     QString covers_, behind_title_;
     int period_ = 0;
-    bool looked_at_ = false;
+    bool looked_at_ = false, changed_meanwhile_ = false;
 };
 
 struct HouseField { // one setting

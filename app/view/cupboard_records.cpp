@@ -1,11 +1,12 @@
 #include "app/day_papers.h"
-#include "app/records.h"
 #include "app/view/cupboard.h"
 #include "app/view/text.h"
 #include "app/words/format.h"
 #include "core/book/parcels.h"
 
+#include <map>
 #include <numeric>
+#include <utility>
 
 namespace stow::view {
 
@@ -100,7 +101,8 @@ void RecordsController::draw_weeks()
 {
     papers::Chart chart;
     std::optional<Date> before;
-    for (const records::Sum& week : records::sums(accounts_, records::Grouped::week, day_.cupboard().house.currency)) {
+    for (const records::Sum& week :
+         records::sums(read_.accounts, records::Grouped::week, day_.cupboard().house.currency)) {
         const auto date = parse_date(week.key);
         const QString label = date ? words::date(*date) : text(week.key);
         // A week without a parcel is a gap in the columns, not a neighbour.
@@ -118,14 +120,14 @@ void RecordsController::draw_weeks()
 
 void RecordsController::add_sums(const QString& chapter, records::Grouped by)
 {
-    const auto sums = records::sums(accounts_, by, day_.cupboard().house.currency);
+    const auto sums = records::sums(read_.accounts, by, day_.cupboard().house.currency);
     std::int64_t most = 1;
     for (const records::Sum& s : sums) most = std::max(most, s.total.minor);
+    std::map<std::string, std::vector<std::size_t>> behind;
+    for (std::size_t i = 0; i < read_.accounts.size(); ++i) {
+        behind[records::key_of(read_.accounts[i], by)].push_back(i);
+    }
     for (const records::Sum& s : sums) {
-        std::vector<std::size_t> parcels;
-        for (std::size_t i = 0; i < accounts_.size(); ++i) {
-            if (records::key_of(accounts_[i], by) == s.key) parcels.push_back(i);
-        }
         const auto date = by == records::Grouped::week ? parse_date(s.key) : std::nullopt;
         const QString name = date ? tr("week of %1").arg(words::date(*date)) : text(s.key);
         const QString more =
@@ -133,37 +135,64 @@ void RecordsController::add_sums(const QString& chapter, records::Grouped by)
                     s.paid.minor > 0 ? tr("buyers paid %1 for postage").arg(words::money(s.paid)) : QString()});
         add({name, words::money_with_currency(s.total), more, chapter, false,
              static_cast<double>(s.total.minor) / static_cast<double>(most)},
-            std::move(parcels));
+            std::move(behind[s.key]));
     }
 }
 
 void RecordsController::refresh()
 {
     if (!looked_at_) return;
-    making_.clear();
-    parcels_behind_.clear();
+    if (work_.running()) {
+        changed_meanwhile_ = true;
+        return;
+    }
     const Date until = day_.today() + std::chrono::days(1);
     from_ = day_.today() - std::chrono::days(periods.at(static_cast<std::size_t>(period_)));
-    facts_ = book::packed_facts(day_.book(), from_, until);
-    accounts_ = parcel_accounts(day_, facts_);
+    const int count = book::packed_count(day_.book(), from_, until);
+    constexpr int at_once = 1'000; // so many are read before she sees that anything was
+    if (count <= at_once) {
+        read_ = read_records(day_.book(), day_.cupboard(), from_, until);
+        show();
+        return;
+    }
+    covers_ = tr("adding up %n parcels", nullptr, count);
+    emit changed();
+    work_.start(
+        [this, path = day_.book().path(), cupboard = day_.cupboard(), from = from_, until](Run&) -> Work::Finish {
+            const auto book = book::Book::open(path);
+            auto read = book ? read_records(*book, cupboard, from, until) : RecordsRead{};
+            return [this, read = std::move(read)]() mutable {
+                read_ = std::move(read);
+                show();
+                if (std::exchange(changed_meanwhile_, false)) refresh();
+            };
+        });
+}
+
+void RecordsController::show()
+{
+    making_.clear();
+    parcels_behind_.clear();
     draw_weeks();
-    const int count = static_cast<int>(accounts_.size());
-    covers_ = count == 0 ? QString() : tr("%n parcels", nullptr, count);
+    const int count = static_cast<int>(read_.accounts.size());
+    covers_ = tr("%n parcels", nullptr, count);
     if (count == 0) {
+        const bool ever = book::packed_count(day_.book(), Date{}, from_) > 0;
+        covers_ = ever ? tr("no parcel was packed in this time") : QString();
         rows_.show({});
         emit changed();
         return;
     }
-    std::vector<std::size_t> all(accounts_.size());
+    std::vector<std::size_t> all(read_.accounts.size());
     std::iota(all.begin(), all.end(), std::size_t{0});
     const auto those = [&](auto&& which) {
         std::vector<std::size_t> found;
         std::copy_if(all.begin(), all.end(), std::back_inserter(found),
-                     [&](std::size_t i) { return which(accounts_[i]); });
+                     [&](std::size_t i) { return which(read_.accounts[i]); });
         return found;
     };
     const Currency currency = day_.cupboard().house.currency;
-    const records::Sum whole = records::sum_of(accounts_, currency);
+    const records::Sum whole = records::sum_of(read_.accounts, currency);
     const QString cost = tr("What parcels cost, the goods aside");
     std::int64_t most = 1;
     for (const auto& [on, amount] : whole.spent) most = std::max(most, amount.minor);
@@ -237,7 +266,7 @@ void RecordsController::refresh()
     add({tr("sent again"), QLocale().toString(static_cast<qlonglong>(resent.size())),
          tr("they cost %1 more").arg(words::money_with_currency(whole.for_again)), returned},
         resent);
-    const auto materials = records::materials(facts_, day_.cupboard());
+    const auto materials = records::materials(read_.facts, day_.cupboard());
     Weight heaviest{1};
     for (const records::MaterialLine& line : materials) heaviest = std::max(heaviest, line.weight);
     for (const records::MaterialLine& line : materials) {
@@ -261,7 +290,7 @@ void RecordsController::open(int index)
     constexpr std::size_t most = 500;
     for (const std::size_t i : parcels_behind_.at(at)) {
         if (behind.size() == most) break;
-        const records::ParcelAccount& a = accounts_[i];
+        const records::ParcelAccount& a = read_.accounts[i];
         behind.push_back(
             {text(a.number), joined({text(a.order), text(a.shop), text(a.country), words::date(a.packed_on)}),
              words::money_with_currency(a.total),
@@ -276,8 +305,8 @@ void RecordsController::open(int index)
 
 void RecordsController::printFiles()
 {
-    if (accounts_.empty()) return emit said(tr("There is nothing to write yet."));
-    const auto file = write_material_report(day_, facts_, from_, day_.today(), paper_folder(day_));
+    if (read_.accounts.empty()) return emit said(tr("There is nothing to write yet."));
+    const auto file = write_material_report(day_, read_.facts, from_, day_.today(), paper_folder(day_));
     emit said(file ? tr("Packaging of %1, with a table for a register's form: %2").arg(period(), text(file->string()))
                    : tr("The file cannot be written."));
     if (file) emit written(QStringLiteral("packaging"), text(file->string()));

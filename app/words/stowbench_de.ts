@@ -2035,6 +2035,10 @@
             <source>Packaging report</source>
             <translation>Verpackungsbericht</translation>
         </message>
+        <message>
+            <source>%1: nothing was packed</source>
+            <translation>%1: nichts wurde gepackt</translation>
+        </message>
     </context>
     <context>
         <name>ScaleStrip</name>
@@ -4455,6 +4459,17 @@
             <source>Packaging of %1, with a table for a register&apos;s form: %2</source>
             <translation>Verpackung von %1, mit einer Tabelle für das Formular eines Registers: %2</translation>
         </message>
+        <message numerus="yes">
+            <source>adding up %n parcels</source>
+            <translation>
+                <numerusform>ein Paket wird zusammengezählt</numerusform>
+                <numerusform>%n Pakete werden zusammengezählt</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>no parcel was packed in this time</source>
+            <translation>in dieser Zeit wurde kein Paket gepackt</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::SendingController</name>
@@ -5656,10 +5671,6 @@
             <source>stopped: at most %1 % better is possible</source>
             <translation>angehalten: höchstens %1 % besser ist möglich</translation>
         </message>
-        <message>
-            <source>stopped before it was proven the best</source>
-            <translation>angehalten, bevor es als das Beste bewiesen war</translation>
-        </message>
         <message numerus="yes">
             <source>%1 more of %2 would let %n orders go</source>
             <translation>
@@ -5689,6 +5700,17 @@
                 <numerusform>gestoppt: höchstens eine Bestellung mehr könnte gehen</numerusform>
                 <numerusform>gestoppt: höchstens %n Bestellungen mehr könnten gehen</numerusform>
             </translation>
+        </message>
+        <message numerus="yes">
+            <source>stopped: at most %n more could be in time</source>
+            <translation>
+                <numerusform>gestoppt: höchstens eine mehr könnte rechtzeitig sein</numerusform>
+                <numerusform>gestoppt: höchstens %n mehr könnten rechtzeitig sein</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>stopped: less filler or tape might be enough</source>
+            <translation>gestoppt: weniger Füllstoff oder Klebeband könnte genügen</translation>
         </message>
     </context>
 </TS>

@@ -420,6 +420,13 @@
             <numerusform>%n parcels</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>adding up %n parcels</source>
+        <translation>
+            <numerusform>adding up %n parcel</numerusform>
+            <numerusform>adding up %n parcels</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>stow::view::SizesController</name>
@@ -553,6 +560,13 @@
         <translation>
             <numerusform>stopped: at most %n more order could go</numerusform>
             <numerusform>stopped: at most %n more orders could go</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>stopped: at most %n more could be in time</source>
+        <translation>
+            <numerusform>stopped: at most %n more could be in time</numerusform>
+            <numerusform>stopped: at most %n more could be in time</numerusform>
         </translation>
     </message>
 </context>

@@ -2,8 +2,10 @@
 #include "core/book/order_rows.h"
 #include "core/book/orders.h"
 
+#include <SQLiteCpp/Database.h>
 #include <algorithm>
 #include <fmt/format.h>
+#include <sqlite3.h>
 #include <unicode/unistr.h>
 
 namespace stow::book {
@@ -57,6 +59,17 @@ public:
 private:
     std::string wanted_, cell_;
 };
+
+void holds_text(sqlite3_context* context, int count, sqlite3_value** cells)
+{
+    auto& wanted = *static_cast<Wanted*>(sqlite3_user_data(context));
+    bool held = false;
+    for (int i = 0; i < count && !held; ++i) {
+        const auto* text = reinterpret_cast<const char*>(sqlite3_value_text(cells[i]));
+        if (text != nullptr) held = wanted.in({text, static_cast<std::size_t>(sqlite3_value_bytes(cells[i]))});
+    }
+    sqlite3_result_int(context, held ? 1 : 0);
+}
 
 std::optional<shop::HeldOrder> first(std::vector<shop::HeldOrder> found)
 {
@@ -129,7 +142,9 @@ std::vector<Hit> search(const Book& book, std::string_view text, std::size_t mos
     std::vector<Hit> hits;
     if (wanted.nothing()) return hits;
 
-    Query rows(book, "SELECT id, number, name, postcode FROM orders"); // in the order of an index: no row is opened
+    // SQLite asks for each cell and gives only what holds the text: a hundred thousand rows handed out would be felt.
+    book.db().createFunction("holds_text", -1, false, &wanted, &holds_text);
+    Query rows(book, "SELECT id, number, name, postcode FROM orders WHERE holds_text(number, name, postcode)");
     while (rows.next()) {
         const shop::OrderId id{rows.integer(0)};
         if (wanted.in(rows.view(1)))
@@ -143,7 +158,7 @@ std::vector<Hit> search(const Book& book, std::string_view text, std::size_t mos
     std::sort(hits.begin(), hits.end(), newest_first);
 
     std::vector<std::pair<shop::ParcelId, Hit::By>> sent;
-    Query parcels(book, "SELECT id, number, tracking FROM parcel");
+    Query parcels(book, "SELECT id, number, tracking FROM parcel WHERE holds_text(number, tracking)");
     while (parcels.next()) {
         const shop::ParcelId id{parcels.integer(0)};
         if (wanted.in(parcels.view(1)))

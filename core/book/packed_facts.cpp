@@ -142,6 +142,13 @@ private:
 
 } // namespace
 
+int packed_count(const Book& book, Date from, Date until)
+{
+    Query row(book, std::string("SELECT count(*) FROM parcel WHERE ") + those_packed, Instant(from),
+              Instant(until + std::chrono::days(1)));
+    return row.next() ? row.small(0) : 0;
+}
+
 std::vector<records::ParcelFacts> packed_facts(const Book& book, Date from, Date until)
 {
     return Reader(book, from, until).read();

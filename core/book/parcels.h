@@ -36,6 +36,7 @@ std::optional<HeldParcel> parcel_by_number(const Book& book, std::string_view nu
 // Those packed on days from..until (inclusive, UTC), oldest first, as the records need them: without reading their
 // plans.
 std::vector<records::ParcelFacts> packed_facts(const Book& book, Date from, Date until);
+int packed_count(const Book& book, Date from, Date until);
 
 // Its goods are on the shelf again.
 bool is_restocked(const Book& book, shop::ParcelId id);

@@ -23,6 +23,7 @@ struct Item {
     std::vector<Item> content{};
     std::string packed_in{};
     Length bow{};
+    friend bool operator==(const Item&, const Item&) = default;
 };
 
 struct Outer {
@@ -30,6 +31,7 @@ struct Outer {
     OuterForm form{};
     Weight tare{};
     std::optional<Weight> max_load{};
+    friend bool operator==(const Outer&, const Outer&) = default;
 };
 
 enum class Support { none, partial, full };
@@ -41,6 +43,7 @@ struct Question {
     Length lining{}; // kept free on all six sides (cartons, board mailers, gift boxes)
     Length bed{};    // firm bed under the lowest layer
     Support support = Support::none;
+    friend bool operator==(const Question&, const Question&) = default;
 };
 
 } // namespace stow::fitting

@@ -1,7 +1,6 @@
 #include "core/planning/assignment.h"
 
 #include <algorithm>
-#include <array>
 
 namespace stow::planning {
 
@@ -9,30 +8,10 @@ namespace {
 
 constexpr std::size_t none = static_cast<std::size_t>(-1);
 
-// A merit as numbers that can be taken from one another.
-using Cost = std::array<std::int64_t, 9>;
-
-Cost cost_of(const Merit& m)
-{
-    return {m.left_out, m.no_service, m.late, m.over, m.wishes[0], m.wishes[1], m.wishes[2], m.moved, m.turn};
-}
-
-Cost operator+(Cost a, const Cost& b)
-{
-    for (std::size_t i = 0; i < a.size(); ++i) a[i] += b[i];
-    return a;
-}
-
-Cost operator-(Cost a, const Cost& b)
-{
-    for (std::size_t i = 0; i < a.size(); ++i) a[i] -= b[i];
-    return a;
-}
-
 // One order as an arc: from the thing all its ways need, or from nowhere, to what one way needs.
 struct Option { // the best way that needs this limit; `none`: no other need
     std::size_t limit = none;
-    Cost cost{};
+    Levels cost{};
     std::size_t way = 0;
 };
 struct Arcs {
@@ -65,7 +44,7 @@ std::optional<Arcs> arcs_of(const std::vector<Way>& ways)
             *known = option;
     };
     for (std::size_t w = 0; w < ways.size(); ++w) {
-        Option option{none, cost_of(ways[w].merit), w};
+        Option option{none, levels_of(ways[w].merit), w};
         if (arcs.from != none && ways[w].needs.empty()) {
             if (!arcs.out || option.cost < arcs.out->cost) arcs.out = option;
             continue;
@@ -109,7 +88,7 @@ public:
 
 private:
     struct Reach {
-        std::optional<Cost> cost;
+        std::optional<Levels> cost;
         std::size_t order = none; // who moves; nobody: something is taken from, or left to, the rest
         std::size_t from = none;
     };
@@ -141,7 +120,7 @@ private:
         }
         spread(reach, !must);
         const std::size_t end = must ? rest_ : arcs.from;
-        if (must || (reach[end].cost && *reach[end].cost < Cost{})) follow(reach, end);
+        if (must || (reach[end].cost && *reach[end].cost < Levels{})) follow(reach, end);
         if (!must) {
             of_box_[arcs.from].push_back(order);
             stale_[arcs.from] = true;
@@ -152,7 +131,7 @@ private:
     void spread(std::vector<Reach>& reach, bool whole)
     {
         bool more = true;
-        const auto look = [&](std::size_t node, const Cost& cost, std::size_t order, std::size_t from) {
+        const auto look = [&](std::size_t node, const Levels& cost, std::size_t order, std::size_t from) {
             if (reach[node].cost && *reach[node].cost <= cost) return;
             reach[node] = {cost, order, from};
             more = true;
@@ -161,7 +140,7 @@ private:
             more = false;
             for (std::size_t node = 0; node <= rest_; ++node) {
                 if (!reach[node].cost) continue;
-                const Cost so_far = *reach[node].cost;
+                const Levels so_far = *reach[node].cost;
                 if (node == rest_) {
                     if (whole) from_rest(so_far, look);
                     continue;
@@ -177,7 +156,7 @@ private:
     // for again only after an order came or went.
     struct Move {
         std::size_t to = none, order = none;
-        Cost cost{};
+        Levels cost{};
     };
     const std::vector<Move>& moves_from(std::size_t node)
     {
@@ -186,7 +165,7 @@ private:
         stale_[node] = false;
         moves.clear();
         std::vector<std::size_t> known(rest_ + 1, none);
-        const auto note = [&](std::size_t to, const Cost& cost, std::size_t order) {
+        const auto note = [&](std::size_t to, const Levels& cost, std::size_t order) {
             if (known[to] == none) {
                 known[to] = moves.size();
                 moves.push_back({to, order, cost});
@@ -197,13 +176,13 @@ private:
         if (is_box(node)) {
             for (const std::size_t waiting : of_box_[node]) {
                 if (at_[waiting] != none) continue;
-                const Cost& out = arcs_[waiting].out->cost;
+                const Levels& out = arcs_[waiting].out->cost;
                 for (const Option& o : arcs_[waiting].options) note(o.limit, o.cost - out, waiting);
             }
             return moves;
         }
         for (const std::size_t holder : holders_[node]) {
-            const Cost& now = option(holder, node)->cost;
+            const Levels& now = option(holder, node)->cost;
             for (const Option& o : arcs_[holder].options) {
                 if (o.limit != node) note(o.limit, o.cost - now, holder);
             }
@@ -213,7 +192,7 @@ private:
     }
 
     template <class Look>
-    void from_rest(const Cost& so_far, Look&& look) const
+    void from_rest(const Levels& so_far, Look&& look) const
     {
         for (std::size_t node = 0; node <= nowhere_; ++node) {
             if (is_box(node) ? room_[node] > 0 : !holders_[node].empty()) look(node, so_far, none, rest_);
@@ -323,25 +302,16 @@ public:
 
     Assigned solve()
     {
+        const Levels root = bound_of(flow(), 0, {});
         for (const std::size_t order : split_.complex) take(sharing_.orders[order][ways_[order]], -1);
         assign_others();
         change_one_by_one();
         for (const std::size_t order : split_.complex) take(sharing_.orders[order][ways_[order]], 1);
-        if (!split_.complex.empty()) try_all(0, {});
-        Assigned found{best_ways_, !stopped_, {}, {}};
-        if (stopped_ && root_)
-            found.more_may_go = static_cast<int>(std::max<std::int64_t>((*best_)[0] - (*root_)[0], 0));
-        if (stopped_ && root_ && std::equal(root_->begin(), root_->begin() + wish, best_->begin())) {
-            const std::int64_t gap = std::max<std::int64_t>((*best_)[wish] - (*root_)[wish], 0);
-            found.gap_permille =
-                static_cast<int>((gap * 1000 + (*best_)[wish] - 1) / std::max<std::int64_t>((*best_)[wish], 1));
-        }
-        return found;
+        if (root < *best_) try_all(0, {});
+        return {best_ways_, stopped_ ? *best_ - root : Levels{}};
     }
 
 private:
-    static constexpr std::size_t wish = 4; // level of the first wish
-
     void take(const Way& way, std::int64_t sign)
     {
         for (const Need& n : way.needs) room_[n.limit] += sign * n.amount;
@@ -356,9 +326,9 @@ private:
     {
         --left_;
         const Ways simple = flow();
-        Cost sum{};
+        Levels sum{};
         for (std::size_t i = 0; i < simple.size(); ++i) ways_[split_.simple[i]] = simple[i];
-        for (std::size_t o = 0; o < ways_.size(); ++o) sum = sum + cost_of(sharing_.orders[o][ways_[o]].merit);
+        for (std::size_t o = 0; o < ways_.size(); ++o) sum = sum + levels_of(sharing_.orders[o][ways_[o]].merit);
         if (best_ && *best_ <= sum) return false;
         best_ = sum;
         best_ways_ = ways_;
@@ -387,19 +357,14 @@ private:
         }
     }
 
-    void try_all(std::size_t c, const Cost& sum)
+    void try_all(std::size_t c, const Levels& sum)
     {
         if (left_-- <= 0) {
             stopped_ = true;
             return;
         }
         const Ways simple = flow();
-        Cost bound = sum;
-        for (std::size_t i = 0; i < simple.size(); ++i) {
-            bound = bound + cost_of(sharing_.orders[split_.simple[i]][simple[i]].merit);
-        }
-        for (std::size_t k = c; k < split_.complex.size(); ++k) bound = bound + least(split_.complex[k]);
-        if (c == 0) root_ = bound;
+        const Levels bound = bound_of(simple, c, sum);
         if (*best_ <= bound) return;
         if (c == split_.complex.size()) {
             best_ = bound;
@@ -411,7 +376,7 @@ private:
         for (std::size_t w = 0; w < sharing_.orders[order].size(); ++w) {
             ways_[order] = w;
             take(sharing_.orders[order][w], -1);
-            if (has_room()) try_all(c + 1, sum + cost_of(sharing_.orders[order][w].merit));
+            if (has_room()) try_all(c + 1, sum + levels_of(sharing_.orders[order][w].merit));
             take(sharing_.orders[order][w], 1);
         }
     }
@@ -423,10 +388,20 @@ private:
         return Flow(std::move(pieces), split_.arcs).solve();
     }
 
-    Cost least(std::size_t order) const
+    // Of the others assigned, the complex ones from `c` on as if nothing were scarce, and `sum` of those before.
+    Levels bound_of(const Ways& simple, std::size_t c, Levels sum) const
     {
-        Cost best = cost_of(sharing_.orders[order].front().merit);
-        for (const Way& way : sharing_.orders[order]) best = std::min(best, cost_of(way.merit));
+        for (std::size_t i = 0; i < simple.size(); ++i) {
+            sum = sum + levels_of(sharing_.orders[split_.simple[i]][simple[i]].merit);
+        }
+        for (std::size_t k = c; k < split_.complex.size(); ++k) sum = sum + least(split_.complex[k]);
+        return sum;
+    }
+
+    Levels least(std::size_t order) const
+    {
+        Levels best = levels_of(sharing_.orders[order].front().merit);
+        for (const Way& way : sharing_.orders[order]) best = std::min(best, levels_of(way.merit));
         return best;
     }
 
@@ -436,7 +411,7 @@ private:
     bool stopped_ = false;
     std::vector<std::int64_t> room_;
     Ways ways_, best_ways_;
-    std::optional<Cost> best_, root_;
+    std::optional<Levels> best_;
 };
 
 } // namespace

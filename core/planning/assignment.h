@@ -17,10 +17,7 @@ std::optional<Ways> assign(const Sharing& sharing);
 // Nothing where limits are not firm.
 struct Assigned {
     Ways ways;
-    bool proven = true;
-    // If not proven: no assignment lets more orders go than so many; where none, by how much the first wish may do
-    // better.
-    std::optional<int> more_may_go{}, gap_permille{};
+    Levels behind{}; // no ways keep the limits whose merits add up to less than these by more; all 0: proven
 };
 std::optional<Assigned> assign_all(const Sharing& sharing, const Ways& start, int most);
 

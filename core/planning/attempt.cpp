@@ -73,6 +73,9 @@ Attempts::Setting& Attempts::setting(Manner manner, OuterKind kind)
 fitting::Answer Attempts::ask(const fitting::Question& question, Effort effort, std::uint64_t work,
                               std::optional<fitting::Resolved>& content)
 {
+    if (bench_.asked != nullptr && effort == Effort::quick) {
+        if (const fitting::Answer* known = bench_.asked->recall(question)) return *known;
+    }
     const std::string& outer = question.outers.front().id;
     const auto sound = [&](const fitting::Answer& answer) {
         return answer.verdict != Verdict::fits ||
@@ -89,6 +92,7 @@ fitting::Answer Attempts::ask(const fitting::Question& question, Effort effort, 
     fitting::Answer answer = fitting::fit_one(question, 0, effort, part, std::move(inside));
     work_done_ += part.work_done();
     if (!sound(answer)) return {}; // an arrangement that fails the check is no arrangement
+    if (bench_.asked != nullptr && effort == Effort::quick && !part.stopped()) bench_.asked->keep(question, answer);
     const bool worth_keeping = answer.verdict != Verdict::undecided && effort == Effort::proven;
     if (bench_.memory != nullptr && worth_keeping) bench_.memory->keep(question, answer);
     return answer;

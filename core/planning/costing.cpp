@@ -155,7 +155,7 @@ void cost(ParcelPlan& plan, const Costing& with, const shop::Supply& outer, Leng
                                      .holds = plan.holds,
                                      .hand_over = with.wish.day,
                                      .soft = form.kind == OuterKind::mailer || form.kind == OuterKind::padded_mailer};
-    ServiceChoice choice = choose_service(with.services, facts, with.destination.promise, with.wish, house.currency);
+    ServiceChoice choice = choose_service(with.services, facts, with.destination.promise, house.currency);
     plan.quotes = std::move(choice.quotes);
     plan.chosen = choice.chosen;
     plan.hand_over = choice.hand_over;

@@ -274,8 +274,9 @@ private:
 DayPlan plan_day(const shop::Cupboard& cupboard, const std::vector<shop::HeldOrder>& orders,
                  const std::vector<postage::RateSheet>& sheets, const Wish& wish, Run& run, fitting::Memory* memory)
 {
-    const Services services(sheets);
-    const Bench bench{cupboard, services, wish, run, memory};
+    const Services services(sheets, wish.day, wish.ready_at);
+    fitting::Asked asked;
+    const Bench bench{cupboard, services, wish, run, memory, &asked};
     return DayPlanner(bench, orders).plan();
 }
 
@@ -284,7 +285,7 @@ plan_parcel(const shop::Cupboard& cupboard, const std::vector<shop::HeldOrder>& 
             const std::vector<shop::Piece>& pieces, const std::vector<postage::RateSheet>& sheets, const Wish& wish,
             const std::optional<shop::SupplyCode>& outer, Run& run, fitting::Memory* memory)
 {
-    const Services services(sheets);
+    const Services services(sheets, wish.day, wish.ready_at);
     const Bench bench{cupboard, services, wish, run, memory};
     Task task = task_of(orders, pieces, outer);
     task.first = wish.first_part;

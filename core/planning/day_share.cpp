@@ -34,7 +34,7 @@ public:
             plain = one_by_one(sharing);
             shared = share_out(sharing, bench_.run, &plain);
         }
-        if (!shared.proven) shared = share_out(sharing, bench_.run);
+        if (!shared.proven()) shared = share_out(sharing, bench_.run);
         DayShare day;
         if (std::find(shared.scarce.begin(), shared.scarce.end(), true) != shared.scarce.end()) {
             tell(sharing, shared, day);
@@ -179,7 +179,7 @@ private:
     {
         Wish wish = bench_.wish;
         wish.prove = false;
-        const Bench quick{bench_.cupboard, bench_.services, wish, bench_.run, bench_.memory};
+        const Bench quick{bench_.cupboard, bench_.services, wish, bench_.run, bench_.memory, bench_.asked};
         const Packed packed = pack(quick, waiting_[o].task, waiting_[o].contents, stock_, true);
         for (const PackedWay& way : packed.ways) {
             const shop::SupplyCode outer{way.merit.code};
@@ -260,9 +260,7 @@ private:
         told.more_in_time = static_cast<int>(before.late - now.late);
         told.saves = saved(plain, shared.ways);
         told.smaller = smaller(plain, shared.ways);
-        told.proven = shared.proven;
-        told.more_may_go = shared.more_may_go;
-        told.gap_permille = shared.gap_permille;
+        told.gap = gap_of(shared);
         for (const std::size_t way : shared.ways) told.moved += way != 0 ? 1 : 0;
         count_missed(sharing, shared, day.missed);
         std::vector<std::pair<Merit, ScarceSupply>> worth;
@@ -287,6 +285,20 @@ private:
         }
         std::stable_sort(worth.begin(), worth.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
         for (auto& [merit, scarce] : worth) told.scarce.push_back(std::move(scarce));
+    }
+
+    static std::optional<SharingGap> gap_of(const Shared& shared)
+    {
+        const Levels& behind = shared.behind;
+        const auto first = std::find_if(behind.begin(), behind.end(), [](std::int64_t by) { return by != 0; });
+        const auto level = static_cast<std::size_t>(first - behind.begin());
+        if (level > wish_level) return std::nullopt; // what follows the first wish only tells ties apart
+        using In = SharingGap::In;
+        if (level < 2) return SharingGap{In::orders_going, *first};
+        if (level < over_level) return SharingGap{In::orders_in_time, *first};
+        if (level == over_level) return SharingGap{In::filler_and_tape, *first};
+        const std::int64_t wish = std::max<std::int64_t>(shared.merit.wishes[0], 1);
+        return SharingGap{In::wish, (*first * 1000 + wish - 1) / wish};
     }
 
     // Scarce limits, those first of which most orders' own best go without; at most a handful.

@@ -8,6 +8,7 @@
 #include <limits>
 #include <memory>
 #include <mutex>
+#include <numeric>
 #include <string>
 
 namespace stow::planning {
@@ -76,6 +77,13 @@ ProgramAnswer solve(const IntegerProgram& program, const ProgramLimits& limits)
     const auto set = [&](const char* name, double value) {
         Cbc_setParameter(model.get(), name, std::to_string(static_cast<std::int64_t>(value)).c_str());
     };
+    Cbc_setParameter(model.get(), "preprocess", "off"); // costs more than it saves on programs of this size
+    if (!program.start.empty()) {
+        std::vector<int> columns(program.start.size());
+        std::iota(columns.begin(), columns.end(), 0);
+        Cbc_setMIPStartI(model.get(), static_cast<int>(columns.size()), columns.data(), program.start.data());
+        Cbc_setParameter(model.get(), "feasibilityPump", "off"); // it looks for what is there already
+    }
     if (limits.nodes > 0) set("maxNodes", limits.nodes);
     if (limits.gap * scale >= 1) set("allowableGap", limits.gap * scale);
     if (program.least_step > 0) set("increment", fine_step - 1);
@@ -86,10 +94,15 @@ ProgramAnswer solve(const IntegerProgram& program, const ProgramLimits& limits)
     if (Cbc_isProvenInfeasible(model.get()) != 0) return answer;
     answer.end = Cbc_isProvenOptimal(model.get()) != 0 ? ProgramAnswer::End::optimal : ProgramAnswer::End::stopped;
     answer.bound = Cbc_getBestPossibleObjValue(model.get()) / scale;
-    const double* best = Cbc_bestSolution(model.get());
+    const bool any_whole = std::any_of(program.columns.begin(), program.columns.end(),
+                                       [](const IntegerProgram::Column& c) { return c.whole; });
+    // Without whole columns there is no tree, whose best solution and bound the library could name.
+    const bool linear = !any_whole && answer.end == ProgramAnswer::End::optimal;
+    const double* best = linear ? Cbc_getColSolution(model.get()) : Cbc_bestSolution(model.get());
     if (best != nullptr) {
         answer.values.assign(best, best + Cbc_getNumCols(model.get()));
         answer.cost = Cbc_getObjValue(model.get()) / scale;
+        if (linear) answer.bound = answer.cost;
     }
     return answer;
 }

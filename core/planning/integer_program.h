@@ -19,7 +19,8 @@ struct IntegerProgram { // the least cost is sought
     };
     std::vector<Column> columns;
     std::vector<Row> rows;
-    double least_step = 0; // no two costs that matter lie nearer to each other; 0: unknown
+    std::vector<double> start; // values of the columns to begin with, which keep all rows; may be empty
+    double least_step = 0;     // no two costs that matter lie nearer to each other; 0: unknown
 };
 
 struct ProgramLimits {

@@ -39,6 +39,23 @@ Merit operator+(const Merit& a, const Merit& b)
             {}};
 }
 
+Levels levels_of(const Merit& m)
+{
+    return {m.left_out, m.no_service, m.late, m.over, m.wishes[0], m.wishes[1], m.wishes[2], m.moved, m.turn};
+}
+
+Levels operator+(Levels a, const Levels& b)
+{
+    for (std::size_t i = 0; i < a.size(); ++i) a[i] += b[i];
+    return a;
+}
+
+Levels operator-(Levels a, const Levels& b)
+{
+    for (std::size_t i = 0; i < a.size(); ++i) a[i] -= b[i];
+    return a;
+}
+
 Merit merit_of(const ParcelPlan& plan, Volume closed, Preference preference, const shop::SupplyCode& before)
 {
     constexpr std::int64_t millilitre = millilitres(1).units;

@@ -25,6 +25,13 @@ struct Merit {                   // the least is the best; of a day: the sum ove
 };
 Merit operator+(const Merit& a, const Merit& b); // without a code
 
+// A merit, or how far two are apart, as numbers in the order in which they count; without a code.
+using Levels = std::array<std::int64_t, 9>;
+inline constexpr std::size_t over_level = 3, wish_level = 4;
+Levels levels_of(const Merit& merit);
+Levels operator+(Levels a, const Levels& b);
+Levels operator-(Levels a, const Levels& b);
+
 // Packaging, postage and work; without postage where no service is chosen.
 Money cost_in_all(const ParcelPlan& plan);
 

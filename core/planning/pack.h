@@ -1,6 +1,7 @@
 // One parcel: given pieces into the best outer on hand, with the reasons why not into the others.
 #pragma once
 
+#include "core/fitting/asked.h"
 #include "core/planning/costing.h"
 #include "core/planning/merit.h"
 #include "core/planning/planner.h"
@@ -17,6 +18,7 @@ struct Bench { // what all parcels of a day are packed from
     const Wish& wish;
     Run& run;
     fitting::Memory* memory = nullptr;
+    fitting::Asked* asked = nullptr;
 };
 
 struct Task { // what one parcel is to hold

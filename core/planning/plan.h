@@ -129,15 +129,19 @@ struct ScarceSupply {
     Volume smaller;    // closed parcels
 };
 
+// How far a day shared out may be from the best there is, in the first thing that counts in which they may differ.
+struct SharingGap {
+    enum class In { orders_going, orders_in_time, filler_and_tape, wish } in = In::wish;
+    std::int64_t most = 0; // orders; orders; thousandths of what is used beyond what is there; per mille of the wish
+};
+
 // How the day was shared out, against taking the orders one by one from the same stock.
 struct DaySharing {
     int moved = 0; // orders that do not have their own best, for the good of the others
     int more_go = 0, more_in_time = 0;
     Money saves;
     Volume smaller;
-    bool proven = true;                 // no better way to share out exists
-    std::optional<int> more_may_go{};   // otherwise, where known: so many more orders at most
-    std::optional<int> gap_permille{};  // or so much better by the first wish
+    std::optional<SharingGap> gap{};    // nothing: none is better by the first wish or by what comes before it
     std::vector<ScarceSupply> scarce{}; // dearest shortage first
 };
 

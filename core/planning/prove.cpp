@@ -19,7 +19,7 @@ std::optional<Stop> prove_day(DayPlan& plan, const shop::Cupboard& cupboard, con
 {
     Wish proving = wish;
     proving.prove = true;
-    const Services services(sheets);
+    const Services services(sheets, wish.day, wish.ready_at);
     const Bench bench{cupboard, services, proving, run, memory};
     std::map<shop::SupplyCode, int> missed; // what fell short before still does, as far as it is not freed here
     const Stock there(cupboard, wish);

@@ -23,70 +23,58 @@ bool is_wanted(const postage::Quote& quote, const std::string& wanted)
     return !wanted.empty() && (same_words(quote.service, wanted) || same_words(quote.service_name, wanted));
 }
 
-using ServiceKey = std::pair<std::string, std::string>; // carrier, code
+} // namespace
 
-struct Known {
-    ServiceKey key;
-    const postage::Service* service;
-    const postage::RateSheet* sheet;
-};
-
-// Each service once, as the sheet valid on the day describes it.
-std::vector<Known> services_on(const std::vector<postage::RateSheet>& sheets, Date day)
+Services::Services(const std::vector<postage::RateSheet>& sheets, Date day, std::optional<TimeOfDay> ready_at)
+    : sheets_(sheets), tariffs_(sheets)
 {
-    std::vector<Known> known;
     for (const bool valid : {true, false}) {
         for (const postage::RateSheet& sheet : sheets) {
             if (valid_on(sheet, day) != valid) continue;
             for (const postage::Service& service : sheet.services) {
-                const ServiceKey key{sheet.carrier, service.code};
-                const bool seen = std::any_of(known.begin(), known.end(), [&](const Known& k) { return k.key == key; });
-                if (!seen) known.push_back({key, &service, &sheet});
+                const bool seen = std::any_of(collected_.begin(), collected_.end(), [&](const Collected& c) {
+                    return c.carrier == sheet.carrier && c.code == service.code;
+                });
+                if (seen) continue;
+                collected_.push_back({sheet.carrier, service.code,
+                                      postage::collection_day(service, sheet.holidays, day, ready_at),
+                                      &sheet.holidays});
             }
         }
     }
-    return known;
 }
 
-} // namespace
-
 ServiceChoice choose_service(const Services& services, postage::ParcelFacts facts, const Promise& promise,
-                             const Wish& wish, Currency currency)
+                             Currency currency)
 {
-    // A service is quoted for the day on which it would collect this parcel.
-    const std::vector<Known> on_the_day = services_on(services.sheets(), wish.day);
-    std::map<ServiceKey, Date> collected;
-    for (const Known& known : on_the_day) {
-        collected.emplace(known.key,
-                          postage::collection_day(*known.service, known.sheet->holidays, wish.day, wish.ready_at));
-    }
     std::map<Date, std::vector<postage::Quote>> quoted;
-    for (const auto& [key, day] : collected) {
-        facts.hand_over = day;
-        if (!quoted.contains(day)) quoted.emplace(day, services.tariffs().quotes(facts));
+    for (const Services::Collected& service : services.collected()) {
+        if (quoted.contains(service.day)) continue;
+        facts.hand_over = service.day;
+        quoted.emplace(service.day, services.tariffs().quotes(facts));
     }
 
     ServiceChoice choice;
     using Rank = std::tuple<bool, bool, Date, std::int64_t>; // unwanted, late, delivery if late, price
     std::optional<Rank> best;
-    for (const Known& known : on_the_day) {
-        const Date day = collected.at(known.key);
-        const auto& all = quoted.at(day);
+    for (const Services::Collected& service : services.collected()) {
+        auto& all = quoted.at(service.day);
         const auto quote = std::find_if(all.begin(), all.end(), [&](const postage::Quote& q) {
-            return ServiceKey{q.carrier, q.service} == known.key;
+            return q.service == service.code && q.carrier == service.carrier;
         });
         if (quote == all.end()) continue;
-        choice.quotes.push_back(*quote);
-        const postage::Price* price = quote->price();
+        const bool wanted = is_wanted(*quote, promise.service_wanted);
+        const Date delivered = working_days_after(service.day, quote->days_most, *service.holidays);
+        choice.quotes.push_back(std::move(*quote));
+        all.erase(quote);
+        const postage::Price* price = choice.quotes.back().price();
         if (price == nullptr || price->total.currency != currency) continue;
-        const Date delivered = working_days_after(day, quote->days_most, known.sheet->holidays);
         const bool late = promise.promised && delivered > *promise.promised;
-        const Rank rank{!is_wanted(*quote, promise.service_wanted), late, late ? delivered : Date{},
-                        price->total.minor};
+        const Rank rank{!wanted, late, late ? delivered : Date{}, price->total.minor};
         if (best && *best <= rank) continue;
         best = rank;
         choice.chosen = choice.quotes.size() - 1;
-        choice.hand_over = day;
+        choice.hand_over = service.day;
         choice.delivered = delivered;
         choice.keeps_promise = !late;
     }

@@ -19,14 +19,22 @@ using postage::working_days_after;
 // The rate sheets made ready for a whole day's quotes. Refers to the sheets, which must live as long.
 class Services {
 public:
-    explicit Services(const std::vector<postage::RateSheet>& sheets) : sheets_(sheets), tariffs_(sheets) {}
+    Services(const std::vector<postage::RateSheet>& sheets, Date day, std::optional<TimeOfDay> ready_at);
+
+    struct Collected { // each service once, as the sheet valid on the day describes it
+        std::string carrier, code;
+        Date day; // of its next collection
+        const std::vector<Date>* holidays;
+    };
 
     const std::vector<postage::RateSheet>& sheets() const { return sheets_; }
     const postage::Tariffs& tariffs() const { return tariffs_; }
+    const std::vector<Collected>& collected() const { return collected_; }
 
 private:
     const std::vector<postage::RateSheet>& sheets_;
     postage::Tariffs tariffs_;
+    std::vector<Collected> collected_;
 };
 
 struct ServiceChoice {
@@ -42,8 +50,9 @@ struct Promise {
 };
 
 // If no service keeps the promised day, the earliest delivered is chosen, then the cheaper; ties by order of the
-// sheets. Prices in another currency than the house's are quoted and never chosen.
+// sheets. Prices in another currency than the house's are quoted and never chosen. A service is quoted for the day on
+// which it would collect this parcel, whatever day the facts name.
 ServiceChoice choose_service(const Services& services, postage::ParcelFacts facts, const Promise& promise,
-                             const Wish& wish, Currency currency);
+                             Currency currency);
 
 } // namespace stow::planning

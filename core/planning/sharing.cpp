@@ -12,25 +12,45 @@ namespace stow::planning {
 
 namespace {
 
-std::vector<std::int64_t> used(const Sharing& sharing, const Ways& ways)
-{
-    std::vector<std::int64_t> sum(sharing.limits.size(), 0);
-    for (std::size_t o = 0; o < ways.size(); ++o) {
-        for (const Need& need : sharing.orders[o][ways[o]].needs) sum[need.limit] += need.amount;
-    }
-    return sum;
-}
-
 // Limits that these ways exceed and that are not among `active` yet.
 bool add_exceeded(const Sharing& sharing, const Ways& ways, std::vector<bool>& active)
 {
-    const auto sum = used(sharing, ways);
+    const auto sum = amounts_needed(sharing, ways);
     bool added = false;
     for (std::size_t l = 0; l < sum.size(); ++l) {
         if (active[l] || sum[l] <= sharing.limits[l].left) continue;
         active[l] = added = true;
     }
     return added;
+}
+
+// Limits that some ways exceed.
+std::vector<bool> may_be_exceeded(const Sharing& sharing)
+{
+    std::vector<std::int64_t> most(sharing.limits.size(), 0);
+    for (const auto& order : sharing.orders) {
+        std::map<std::size_t, std::int64_t> of_order;
+        for (const Way& way : order) {
+            for (const Need& need : way.needs) of_order[need.limit] = std::max(of_order[need.limit], need.amount);
+        }
+        for (const auto& [limit, amount] : of_order) most[limit] += amount;
+    }
+    std::vector<bool> exceeded;
+    for (std::size_t l = 0; l < most.size(); ++l) exceeded.push_back(most[l] > sharing.limits[l].left);
+    return exceeded;
+}
+
+// Limits that these ways leave too little of for anybody's need.
+void add_used_up(const Sharing& sharing, const Ways& ways, std::vector<bool>& scarce)
+{
+    const auto sum = amounts_needed(sharing, ways);
+    for (const auto& order : sharing.orders) {
+        for (const Way& way : order) {
+            for (const Need& need : way.needs) {
+                if (sum[need.limit] + need.amount > sharing.limits[need.limit].left) scarce[need.limit] = true;
+            }
+        }
+    }
 }
 
 // Orders that share an active limit, directly or by way of others. An order whose best way needs none of them keeps it:
@@ -89,32 +109,68 @@ int most_assignments(std::size_t orders, bool thorough)
     return thorough ? all : 2;
 }
 
-Shared share_part(const Sharing& part, const Ways& start, bool thorough, Run& run)
+// A flow or prices, which are quick, and exact where they say so.
+std::optional<Shared> share_quickly(const Sharing& part, const Ways& start, int most, Run& run)
 {
-    const int most = most_assignments(part.orders.size(), thorough);
     if (auto assigned = assign_all(part, start, most)) {
-        Shared shared;
-        shared.ways = std::move(assigned->ways);
-        shared.proven = assigned->proven;
-        shared.more_may_go = assigned->more_may_go;
-        shared.gap_permille = assigned->gap_permille;
-        return shared;
+        return Shared{assigned->ways, merit_of(part, assigned->ways), assigned->behind};
     }
+    return share_by_price(part, start, std::max(most / 20, 1), run);
+}
+
+std::size_t ways_of(const Sharing& part)
+{
     std::size_t ways = 0;
     for (const auto& order : part.orders) ways += order.size();
-    if (ways > few_ways) {
-        if (auto priced = share_by_price(part, start, std::max(most / 20, 1), run)) return *std::move(priced);
+    return ways;
+}
+
+Shared share_part(const Sharing& part, const Ways& start, bool thorough, Run& run)
+{
+    const bool few = ways_of(part) <= few_ways;
+    const int most = most_assignments(part.orders.size(), thorough);
+    std::optional<Shared> found;
+    if (few) {
+        if (auto assigned = assign_all(part, start, most)) found = {assigned->ways, {}, assigned->behind};
+        if (!found) found = share_by_program(part, run);
+        if (found->proven()) return *found;
+    } else {
+        found = share_quickly(part, start, 2, run);
     }
-    return share_by_program(part, run);
+    if (!found) return share_by_program(part, run);
+    if (!thorough || found->proven()) return *found;
+    // Level by level as far as the wish; for the levels after it the orders are assigned once more around the others.
+    Shared wished = share_by_wish(part, found->ways, run);
+    if (auto polished = assign_all(part, wished.ways, 2)) {
+        const Merit merit = merit_of(part, polished->ways);
+        if (merit < wished.merit) {
+            wished.behind = wished.behind - levels_of(wished.merit) + levels_of(merit);
+            wished.ways = std::move(polished->ways);
+            wished.merit = merit;
+        }
+    }
+    const bool as_good = std::all_of(wished.behind.begin(), wished.behind.begin() + wish_level + 1,
+                                     [](std::int64_t by) { return by == 0; });
+    if (!as_good) wished.behind = std::min(wished.behind, behind_at_most(part, wished, run));
+    return wished;
 }
 
 } // namespace
+
+std::vector<std::int64_t> amounts_needed(const Sharing& sharing, const Ways& ways)
+{
+    std::vector<std::int64_t> sum(sharing.limits.size(), 0);
+    for (std::size_t o = 0; o < ways.size(); ++o) {
+        for (const Need& need : sharing.orders[o][ways[o]].needs) sum[need.limit] += need.amount;
+    }
+    return sum;
+}
 
 Merit merit_of(const Sharing& sharing, const Ways& ways)
 {
     Merit sum;
     for (std::size_t o = 0; o < ways.size(); ++o) sum = sum + sharing.orders[o][ways[o]].merit;
-    const auto needed = used(sharing, ways);
+    const auto needed = amounts_needed(sharing, ways);
     for (std::size_t l = 0; l < needed.size(); ++l) {
         if (!sharing.limits[l].firm) sum.over += std::max<std::int64_t>(needed[l] - sharing.limits[l].left, 0);
     }
@@ -123,7 +179,7 @@ Merit merit_of(const Sharing& sharing, const Ways& ways)
 
 bool keeps_limits(const Sharing& sharing, const Ways& ways)
 {
-    const auto needed = used(sharing, ways);
+    const auto needed = amounts_needed(sharing, ways);
     for (std::size_t l = 0; l < needed.size(); ++l) {
         // What was overdrawn before the day is nobody's fault, as long as nobody adds to it.
         if (sharing.limits[l].firm && needed[l] > std::max<std::int64_t>(sharing.limits[l].left, 0)) return false;
@@ -162,10 +218,9 @@ Shared share_out(const Sharing& sharing, Run& run, const Ways* start)
     const Ways plain = one_by_one(sharing);
     Shared best;
     best.ways.assign(sharing.orders.size(), 0);
-    std::vector<bool> active(sharing.limits.size(), false);
-    const auto solve = [&](bool thorough) {
-        best.proven = true;
-        best.more_may_go = best.gap_permille = 0;
+    std::vector<bool> scarce(sharing.limits.size(), false);
+    const auto solve = [&](const std::vector<bool>& active, bool thorough) {
+        best.behind = {};
         Ways from = start != nullptr ? *start : plain;
         std::fill(best.ways.begin(), best.ways.end(), std::size_t{0});
         for (const auto& orders : parts_of(sharing, active)) {
@@ -173,36 +228,23 @@ Shared share_out(const Sharing& sharing, Run& run, const Ways* start)
             for (const std::size_t o : orders) own.push_back(from[o]);
             const Shared solved = share_part(part_of(sharing, orders, active), own, thorough, run);
             for (std::size_t i = 0; i < orders.size(); ++i) best.ways[orders[i]] = solved.ways[i];
-            if (solved.proven) continue;
-            best.proven = false;
-            if (best.gap_permille && solved.gap_permille)
-                best.gap_permille = std::max(*best.gap_permille, *solved.gap_permille);
-            else
-                best.gap_permille.reset();
-            if (best.more_may_go && solved.more_may_go)
-                *best.more_may_go += *solved.more_may_go;
-            else
-                best.more_may_go.reset();
-        }
-        if (best.proven) {
-            best.gap_permille.reset();
-            best.more_may_go.reset();
+            best.behind = best.behind + solved.behind;
         }
     };
-    // Quickly until it is known what is scarce, then with all the pains.
-    while (add_exceeded(sharing, best.ways, active)) {
-        do {
-            solve(false);
-        } while (add_exceeded(sharing, best.ways, active));
-        if (!best.proven && start == nullptr) solve(true);
+    // Quickly until it is known what is scarce, then with all the pains, and with all that may become so.
+    while (add_exceeded(sharing, best.ways, scarce)) solve(scarce, false);
+    if (!best.proven() && start == nullptr) {
+        solve(may_be_exceeded(sharing), true);
+        add_used_up(sharing, best.ways, scarce);
     }
     best.merit = merit_of(sharing, best.ways);
     // Only a search that was stopped can have missed what the baseline found.
     if (const Merit merit = merit_of(sharing, plain); !keeps_limits(sharing, best.ways) || merit < best.merit) {
         best.ways = plain;
+        best.behind = best.behind - levels_of(best.merit) + levels_of(merit);
         best.merit = merit;
     }
-    best.scarce = std::move(active);
+    best.scarce = std::move(scarce);
     return best;
 }
 

@@ -29,6 +29,8 @@ struct Sharing {
 
 using Ways = std::vector<std::size_t>; // one of each order
 
+// Of each limit, by these ways.
+std::vector<std::int64_t> amounts_needed(const Sharing& sharing, const Ways& ways);
 // Of these ways together, with what they use beyond the limits that are not firm.
 Merit merit_of(const Sharing& sharing, const Ways& ways);
 // No firm limit is broken.
@@ -40,10 +42,9 @@ Ways one_by_one(const Sharing& sharing);
 struct Shared {
     Ways ways;
     Merit merit;
-    bool proven = true; // nothing better exists
-    // Otherwise, where it is known: so many more orders may go in the best that may exist; or it is so much better.
-    std::optional<int> more_may_go{}, gap_permille{};
-    std::vector<bool> scarce; // the limits that came into it
+    Levels behind{};            // nothing that exists has less than `merit` by more than this, level before level
+    std::vector<bool> scarce{}; // the limits that came into it
+    bool proven() const { return behind == Levels{}; } // nothing better exists
 };
 // All orders together. Limits that nobody exceeds drop out, and orders that share no scarce thing are shared out apart.
 // Where only pieces are scarce each part is a flow (assignment.h), exact in whole numbers; where filler runs short a

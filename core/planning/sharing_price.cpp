@@ -14,73 +14,130 @@ constexpr std::int64_t dearest = 1'000'000'000; // nothing is worth more
 class Pricing {
 public:
     Pricing(const Sharing& sharing, const Ways& start, int most, Run& run)
-        : sharing_(sharing), start_(start), most_(most), run_(run)
+        : sharing_(sharing), start_(start), most_(most), run_(run), bare_(sharing)
     {
         for (std::size_t l = 0; l < sharing.limits.size(); ++l) {
-            if (!sharing.limits[l].firm) open_.push_back(l);
+            if (sharing.limits[l].firm) continue;
+            if (is_needed(l))
+                open_.push_back(l);
+            else
+                over_before_ += std::max<std::int64_t>(-sharing.limits[l].left, 0);
         }
         price_.assign(sharing.limits.size(), 0);
-    }
-
-    std::optional<Shared> solve()
-    {
-        auto least = least_use();
-        if (!least) return std::nullopt;
-        keep(*least);
-        if (all_exceeded(*least)) return shared(true);
-        // Each price in turn, twice: with one thing short, that is exact bisection.
-        for (int pass = 0; pass < (open_.size() > 1 ? 2 : 1); ++pass) {
-            for (const std::size_t limit : open_) set_price(limit);
-        }
-        improve();
-        return shared(false);
-    }
-
-private:
-    // The open limits taken off, their use in the merit instead.
-    template <class Count>
-    std::optional<Ways> assigned(Count&& count)
-    {
-        if (!run_.go_on(256)) return std::nullopt;
-        Sharing bare = sharing_;
-        for (auto& order : bare.orders) {
+        for (auto& order : bare_.orders) {
             for (Way& way : order) {
-                count(way);
                 way.needs.erase(std::remove_if(way.needs.begin(), way.needs.end(),
                                                [&](const Need& n) { return !sharing_.limits[n.limit].firm; }),
                                 way.needs.end());
             }
         }
-        auto found = assign_all(bare, start_, most_);
-        if (!found) return std::nullopt;
-        flows_proven_ = flows_proven_ && found->proven;
-        return std::move(found->ways);
     }
 
-    std::optional<Ways> least_use()
+    std::optional<Shared> solve()
     {
-        return assigned([&](Way& way) {
-            for (const Need& n : way.needs) way.merit.over += sharing_.limits[n.limit].firm ? 0 : n.amount;
+        const auto least = least_use();
+        if (!least) return std::nullopt;
+        keep(least->ways);
+        if (all_exceeded(least->ways)) { // the least of what is over is the least of what is used
+            if (best_) best_->behind = least->behind;
+            return best_;
+        }
+        // Each price in turn, twice: with one thing short, that is exact bisection.
+        for (int pass = 0; pass < (open_.size() > 1 ? 2 : 1); ++pass) {
+            for (const std::size_t limit : open_) set_price(limit);
+        }
+        improve();
+        if (best_) best_->behind = levels_of(best_->merit) - bound_;
+        return best_;
+    }
+
+private:
+    // The open limits taken off, what is to count of their use in the merit instead: `count` writes it from the way as
+    // it was.
+    template <class Count>
+    std::optional<Assigned> assigned(Count&& count)
+    {
+        if (!run_.go_on(256)) return std::nullopt;
+        for (std::size_t o = 0; o < bare_.orders.size(); ++o) {
+            for (std::size_t w = 0; w < bare_.orders[o].size(); ++w) {
+                count(sharing_.orders[o][w], bare_.orders[o][w].merit);
+            }
+        }
+        return assign_all(bare_, start_, most_);
+    }
+
+    // Of ways, in the merits of the last assignment.
+    Levels bound_of(const Assigned& found) const
+    {
+        Levels sum{};
+        for (std::size_t o = 0; o < found.ways.size(); ++o) {
+            sum = sum + levels_of(bare_.orders[o][found.ways[o]].merit);
+        }
+        return sum - found.behind;
+    }
+
+    bool is_needed(std::size_t limit) const
+    {
+        const auto needs_it = [&](const Way& way) {
+            return std::any_of(way.needs.begin(), way.needs.end(), [&](const Need& n) { return n.limit == limit; });
+        };
+        return std::any_of(sharing_.orders.begin(), sharing_.orders.end(), [&](const std::vector<Way>& order) {
+            return std::any_of(order.begin(), order.end(), needs_it);
         });
+    }
+
+    std::optional<Assigned> least_use()
+    {
+        auto found = assigned([&](const Way& way, Merit& merit) {
+            merit.over = way.merit.over;
+            for (const Need& n : way.needs) merit.over += sharing_.limits[n.limit].firm ? 0 : n.amount;
+        });
+        if (!found) return std::nullopt;
+        bound_ = bound_of(*found);
+        for (const std::size_t limit : open_) bound_[over_level] -= sharing_.limits[limit].left;
+        bound_[over_level] = over_before_ + std::max<std::int64_t>(bound_[over_level], 0);
+        // Of the wish, without a price, each order's own least.
+        std::fill(bound_.begin() + wish_level, bound_.end(), 0);
+        for (const auto& order : sharing_.orders) {
+            Levels least = levels_of(order.front().merit);
+            for (const Way& way : order) {
+                const Levels own = levels_of(way.merit);
+                std::transform(least.begin(), least.end(), own.begin(), least.begin(),
+                               [](std::int64_t a, std::int64_t b) { return std::min(a, b); });
+            }
+            for (std::size_t k = wish_level; k < least.size(); ++k) bound_[k] += least[k];
+        }
+        return found;
     }
 
     std::optional<Ways> at_prices()
     {
-        auto ways = assigned([&](Way& way) {
-            way.merit.wishes[0] *= fine;
-            for (const Need& n : way.needs) way.merit.wishes[0] += price_[n.limit] * n.amount;
+        auto found = assigned([&](const Way& way, Merit& merit) {
+            merit.over = way.merit.over;
+            merit.wishes[0] = way.merit.wishes[0] * fine;
+            for (const Need& n : way.needs) merit.wishes[0] += price_[n.limit] * n.amount;
         });
-        if (!ways) return ways;
-        std::int64_t bound = 0;
-        for (std::size_t o = 0; o < ways->size(); ++o) {
-            const Way& way = sharing_.orders[o][(*ways)[o]];
-            bound += way.merit.wishes[0] * fine;
-            for (const Need& n : way.needs) bound += price_[n.limit] * n.amount;
+        if (!found) return std::nullopt;
+        raise_bound(bound_of(*found));
+        keep(found->ways);
+        return std::move(found->ways);
+    }
+
+    // By what the assignment at these prices says: with `over` beyond what is there, the wish is at least
+    // (its value - what is left at these prices - the dearest of them * over) / fine.
+    void raise_bound(Levels at_prices)
+    {
+        const bool same_before = std::equal(bound_.begin(), bound_.begin() + over_level, at_prices.begin());
+        at_prices[over_level] = same_before ? bound_[over_level] : over_before_;
+        std::int64_t wish = at_prices[wish_level], dearest_now = 0;
+        for (const std::size_t limit : open_) {
+            wish -= price_[limit] * sharing_.limits[limit].left;
+            dearest_now = std::max(dearest_now, price_[limit]);
         }
-        for (const std::size_t limit : open_) bound -= price_[limit] * sharing_.limits[limit].left;
-        if (flows_proven_) bound_ = std::max(bound_.value_or(bound), bound);
-        keep(*ways);
-        return ways;
+        wish -= dearest_now * std::max<std::int64_t>(at_prices[over_level] - over_before_, 0);
+        at_prices[wish_level] = wish >= 0 ? (wish + fine - 1) / fine : -(-wish / fine);
+        std::copy(bound_.begin() + wish_level + 1, bound_.end(), at_prices.begin() + wish_level + 1);
+        bound_ = std::max(bound_, at_prices);
     }
 
     std::int64_t used(const Ways& ways, std::size_t limit) const
@@ -124,7 +181,7 @@ private:
     {
         const Merit merit = merit_of(sharing_, ways);
         if (!keeps_limits(sharing_, ways) || (best_ && best_->merit <= merit)) return;
-        best_ = Shared{ways, merit, false, {}, {}, {}};
+        best_ = Shared{ways, merit};
     }
 
     // One order after the other into a better way, while there is enough of everything.
@@ -147,27 +204,15 @@ private:
         }
     }
 
-    std::optional<Shared> shared(bool exact)
-    {
-        if (!best_) return std::nullopt;
-        Shared answer = *best_;
-        answer.proven = exact && flows_proven_ && !run_.stopped();
-        const std::int64_t wish = answer.merit.wishes[0];
-        if (!answer.proven && bound_ && answer.merit.over == 0 && wish > 0) {
-            const std::int64_t gap = std::max<std::int64_t>(wish * fine - *bound_, 0);
-            answer.gap_permille = static_cast<int>((gap + wish - 1) / wish); // fine is a thousand
-        }
-        return answer;
-    }
-
     const Sharing& sharing_;
     const Ways& start_;
     int most_;
     Run& run_;
-    std::vector<std::size_t> open_; // limits that are not firm
+    std::vector<std::size_t> open_; // limits that are not firm and that somebody needs
+    std::int64_t over_before_ = 0;  // of those nobody needs
     std::vector<std::int64_t> price_;
-    bool flows_proven_ = true;
-    std::optional<std::int64_t> bound_; // thousandths of the wish
+    Sharing bare_;   // without the needs of open limits
+    Levels bound_{}; // of the merit of all ways there are
     std::optional<Shared> best_;
 };
 

@@ -6,20 +6,17 @@
 #include <array>
 #include <cmath>
 #include <limits>
+#include <tuple>
 
 namespace stow::planning {
 
 namespace {
 
-constexpr int most_nodes = 2'000;    // of one level
+constexpr int most_nodes = 2'000;    // of one step, of a few orders
+constexpr int few_nodes = 20;        // of many
 constexpr double widest = 1'000'000; // sum of levels solved at once: far within what a double tells apart
-constexpr std::size_t over_level = 3, wish_level = 4, levels = 9;
+constexpr std::size_t levels = std::tuple_size_v<Levels>;
 constexpr double infinite = std::numeric_limits<double>::infinity();
-
-std::array<std::int64_t, levels> levels_of(const Merit& m)
-{
-    return {m.left_out, m.no_service, m.late, m.over, m.wishes[0], m.wishes[1], m.wishes[2], m.moved, m.turn};
-}
 
 class Program {
 public:
@@ -39,20 +36,34 @@ public:
         for (std::size_t l = 0; l < sharing.limits.size(); ++l) add_limit(l);
     }
 
-    Shared solve(Run& run)
+    Shared solve(const Ways& start, std::size_t last, int nodes, Run& run)
     {
-        Shared best;
-        best.ways = one_by_one(sharing_);
-        best.merit = merit_of(sharing_, best.ways);
-        const auto reach = reach_of_levels();
-        for (std::size_t from = 0; from < levels;) {
-            std::size_t until = from;
-            double width = 1;
-            while (until < levels && (until == from || width * reach[until] <= widest)) width *= reach[until++];
-            if (width > 1 && !solve_levels(from, until, reach, run, best)) return best;
-            from = until;
-        }
+        Shared best{start, merit_of(sharing_, start)};
+        by_steps(last, [&](const Step& step) {
+            begin_with(best.ways);
+            const ProgramAnswer answer = solved(nodes, run);
+            take(answer, best);
+            if (answer.end == ProgramAnswer::End::optimal) return value(step, best.ways);
+            best.behind = behind(step, best, answer.bound);
+            return ended;
+        });
+        if (best.behind == Levels{} && last + 1 < levels) best.behind = behind(Step{last + 1, last + 1, {}}, best, 0);
         return best;
+    }
+
+    // The same with parts of ways allowed, which no ways that keep the limits undercut.
+    Levels behind_at_most(const Shared& found, Run& run)
+    {
+        for (auto& column : program_.columns) column.whole = false;
+        Levels apart{};
+        by_steps(levels - 1, [&](const Step& step) {
+            const ProgramAnswer answer = solved(few_nodes, run);
+            const double own = value(step, found.ways);
+            if (answer.end == ProgramAnswer::End::optimal && whole_above(answer.bound) >= own) return own;
+            apart = behind(step, found, answer.end == ProgramAnswer::End::optimal ? answer.bound : 0);
+            return ended;
+        });
+        return apart;
     }
 
 private:
@@ -124,88 +135,155 @@ private:
         return reach;
     }
 
-    // False: ended early, `best` says so.
-    bool solve_levels(std::size_t from, std::size_t until, const std::array<double, levels>& reach, Run& run,
-                      Shared& best)
-    {
+    struct Step { // levels looked at together, as one number: each weighs more than all that follow
+        std::size_t from = 0, until = 0;
         std::array<double, levels> weight{};
-        double unit = 1;
-        for (std::size_t k = until; k-- > from; unit *= reach[k]) weight[k] = unit;
-        std::vector<std::array<std::int64_t, levels>> least; // of each order: only differences matter
+    };
+    static constexpr double ended = -1;
+
+    // As far as the step of the level `last`. `work` gives the value to hold from this step on, or `ended`.
+    template <class Work>
+    void by_steps(std::size_t last, Work&& work)
+    {
         for (const auto& order : sharing_.orders) {
-            least.push_back(levels_of(order.front().merit));
+            least_.push_back(levels_of(order.front().merit));
             for (const Way& w : order) {
-                const auto own = levels_of(w.merit);
-                for (std::size_t k = 0; k < levels; ++k) least.back()[k] = std::min(least.back()[k], own[k]);
+                const Levels own = levels_of(w.merit);
+                for (std::size_t k = 0; k < levels; ++k) least_.back()[k] = std::min(least_.back()[k], own[k]);
             }
         }
-        const auto cost_of = [&](std::size_t order, const Way& w) {
-            double cost = 0;
-            const auto own = levels_of(w.merit);
-            for (std::size_t k = from; k < until; ++k)
-                cost += weight[k] * static_cast<double>(own[k] - least[order][k]);
-            return cost;
-        };
+        const auto reach = reach_of_levels();
+        Step step;
+        for (; step.from <= last; step.from = step.until) {
+            double width = 1;
+            step.until = step.from;
+            while (step.until <= last && (step.until == step.from || width * reach[step.until] <= widest))
+                width *= reach[step.until++];
+            if (width <= 1) continue;
+            step.weight = {};
+            double unit = 1;
+            for (std::size_t k = step.until; k-- > step.from; unit *= reach[k]) step.weight[k] = unit;
+            set_costs(step);
+            const double held = work(step);
+            if (held == ended) return;
+            hold(held);
+        }
+    }
+
+    double cost_of(const Step& step, std::size_t order, const Way& way) const
+    {
+        double cost = 0;
+        const Levels own = levels_of(way.merit);
+        for (std::size_t k = step.from; k < step.until; ++k)
+            cost += step.weight[k] * static_cast<double>(own[k] - least_[order][k]); // only differences matter
+        return cost;
+    }
+
+    void set_costs(const Step& step)
+    {
         for (auto& column : program_.columns) column.cost = 0;
-        for (std::size_t c = 0; c < columns_.size(); ++c) program_.columns[c].cost = cost_of(columns_[c].order, way(c));
+        for (std::size_t c = 0; c < columns_.size(); ++c) {
+            program_.columns[c].cost = cost_of(step, columns_[c].order, way(c));
+        }
         for (const int over : over_of_) {
-            if (over >= 0) program_.columns[static_cast<std::size_t>(over)].cost = weight[over_level];
+            if (over >= 0) program_.columns[static_cast<std::size_t>(over)].cost = step.weight[over_level];
         }
         program_.least_step = 1;
-        const auto value = [&](const Ways& ways) {
-            double sum = weight[over_level] * static_cast<double>(merit_of(sharing_, ways).over);
-            for (std::size_t o = 0; o < ways.size(); ++o) sum += cost_of(o, sharing_.orders[o][ways[o]]);
-            return sum;
-        };
+    }
 
-        (void)run.go_on(256);
-        ProgramAnswer answer;
-        if (!run.stopped()) {
-            const ProgramLimits limits{most_nodes, 0, run.time_left()};
-            answer = planning::solve(program_, limits);
-        } else {
-            answer.end = ProgramAnswer::End::stopped;
-        }
-        if (!answer.values.empty()) {
-            Ways ways(sharing_.orders.size(), 0);
-            for (std::size_t c = 0; c < columns_.size(); ++c) {
-                if (answer.values[c] > 0.5) ways[columns_[c].order] = columns_[c].way;
-            }
-            // What CBC rounded is judged in whole numbers.
-            const Merit merit = merit_of(sharing_, ways);
-            if (keeps_limits(sharing_, ways) && merit < best.merit) {
-                best.ways = std::move(ways);
-                best.merit = merit;
-            }
-        }
-        const double found = value(best.ways);
-        if (answer.end != ProgramAnswer::End::optimal) {
-            best.proven = false;
-            if (from == wish_level && until == from + 1 && best.merit.wishes[0] > 0 && !answer.values.empty()) {
-                const double gap = std::max(0.0, found - answer.bound);
-                best.gap_permille = static_cast<int>(std::ceil(gap * 1000 / static_cast<double>(best.merit.wishes[0])));
-            }
-            return false;
-        }
-        IntegerProgram::Row held{{}, -infinite, found + 0.5};
+    double value(const Step& step, const Ways& ways) const
+    {
+        double sum = step.weight[over_level] * static_cast<double>(merit_of(sharing_, ways).over);
+        for (std::size_t o = 0; o < ways.size(); ++o) sum += cost_of(step, o, sharing_.orders[o][ways[o]]);
+        return sum;
+    }
+
+    void hold(double value)
+    {
+        IntegerProgram::Row held{{}, -infinite, value + 0.5};
         for (std::size_t c = 0; c < program_.columns.size(); ++c) {
             if (program_.columns[c].cost != 0) held.terms.emplace_back(static_cast<int>(c), program_.columns[c].cost);
         }
         program_.rows.push_back(std::move(held));
-        return true;
+    }
+
+    ProgramAnswer solved(int nodes, Run& run) const
+    {
+        (void)run.go_on(256);
+        if (!run.stopped()) return planning::solve(program_, {nodes, 0, run.time_left()});
+        ProgramAnswer nothing;
+        nothing.end = ProgramAnswer::End::stopped;
+        return nothing;
+    }
+
+    void begin_with(const Ways& ways)
+    {
+        program_.start.assign(program_.columns.size(), 0);
+        for (std::size_t c = 0; c < columns_.size(); ++c) {
+            if (ways[columns_[c].order] == columns_[c].way) program_.start[c] = 1;
+        }
+        const auto needed = amounts_needed(sharing_, ways);
+        for (std::size_t l = 0; l < over_of_.size(); ++l) {
+            if (over_of_[l] < 0) continue;
+            const std::int64_t over = std::max<std::int64_t>(needed[l] - sharing_.limits[l].left, 0);
+            program_.start[static_cast<std::size_t>(over_of_[l])] = static_cast<double>(over);
+        }
+    }
+
+    // What CBC rounded is judged in whole numbers.
+    void take(const ProgramAnswer& answer, Shared& best) const
+    {
+        if (answer.values.empty()) return;
+        Ways ways(sharing_.orders.size(), 0);
+        for (std::size_t c = 0; c < columns_.size(); ++c) {
+            if (answer.values[c] > 0.5) ways[columns_[c].order] = columns_[c].way;
+        }
+        const Merit merit = merit_of(sharing_, ways);
+        if (!keeps_limits(sharing_, ways) || !(merit < best.merit)) return;
+        best.ways = std::move(ways);
+        best.merit = merit;
+    }
+
+    // The least whole number that is no less, the rounding of doubles allowed for.
+    static double whole_above(double bound) { return std::ceil(bound - 1e-3 - 1e-7 * std::abs(bound)); }
+
+    // In this step the bound told apart into its levels; of later ones each order's own least.
+    Levels behind(const Step& step, const Shared& found, double bound) const
+    {
+        Levels apart = levels_of(found.merit);
+        for (const Levels& own : least_) apart = apart - own;
+        std::fill(apart.begin(), apart.begin() + static_cast<std::ptrdiff_t>(step.from), 0);
+        double rest = std::clamp(whole_above(bound), 0.0, value(step, found.ways));
+        for (std::size_t k = step.from; k < step.until; ++k) {
+            const double digit = std::floor(rest / step.weight[k]);
+            rest -= digit * step.weight[k];
+            apart[k] -= static_cast<std::int64_t>(digit);
+        }
+        return apart;
     }
 
     const Sharing& sharing_;
     IntegerProgram program_;
     std::vector<Column> columns_;
-    std::vector<int> over_of_; // column of what a limit is exceeded by; -1: firm, or no way needs it
+    std::vector<Levels> least_; // of each order, level by level
+    std::vector<int> over_of_;  // column of what a limit is exceeded by; -1: firm, or no way needs it
 };
 
 } // namespace
 
 Shared share_by_program(const Sharing& sharing, Run& run)
 {
-    return Program(sharing).solve(run);
+    return Program(sharing).solve(one_by_one(sharing), levels - 1, most_nodes, run);
+}
+
+Shared share_by_wish(const Sharing& sharing, const Ways& start, Run& run)
+{
+    return Program(sharing).solve(start, wish_level, few_nodes, run);
+}
+
+Levels behind_at_most(const Sharing& sharing, const Shared& found, Run& run)
+{
+    return Program(sharing).behind_at_most(found, run);
 }
 
 } // namespace stow::planning

@@ -129,7 +129,7 @@ void SplitBound::add_outer(const Bench& bench, const Task& task, const shop::Sup
             std::optional<std::int64_t> cheapest;
             std::optional<Weight> edge;
             // Each service on the day of its next collection, with or without the promised day.
-            const ServiceChoice choice = choose_service(bench.services, facts, {}, bench.wish, currency);
+            const ServiceChoice choice = choose_service(bench.services, facts, {}, currency);
             for (const postage::Quote& quote : choice.quotes) {
                 const postage::Price* price = quote.price();
                 if (price == nullptr || price->total.currency != currency) continue;

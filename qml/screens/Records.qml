@@ -54,7 +54,8 @@ Page {
 
     Empty {
         visible: screen.controller.rows.total === 0
-        title: qsTr("Nothing to record yet")
+        title: screen.controller.covers === "" ? qsTr("Nothing to record yet")
+                                               : qsTr("%1: nothing was packed").arg(screen.controller.period)
         words: qsTr("Every parcel that is packed is counted here: cost, air, weights and packaging by material.")
     }
     Sketch {

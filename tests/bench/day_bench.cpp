@@ -54,12 +54,14 @@ void measure(int count, std::uint64_t seed, bool few, bool little_filler, planni
                               worst.more_go, to_text(worst.saves));
     }
     std::string proof = "proven";
-    if (!s.proven) {
-        proof = "stopped";
-        if (s.more_may_go.value_or(0) > 0)
-            proof += fmt::format(", at most {} more could go", *s.more_may_go);
-        else if (s.gap_permille)
-            proof += fmt::format(", at most {:.1f} % better", *s.gap_permille / 10.0);
+    if (s.gap) {
+        using In = planning::SharingGap::In;
+        switch (s.gap->in) {
+        case In::orders_going: proof = fmt::format("at most {} more could go", s.gap->most); break;
+        case In::orders_in_time: proof = fmt::format("at most {} more in time", s.gap->most); break;
+        case In::filler_and_tape: proof = fmt::format("at most {} less over", s.gap->most / 1000); break;
+        case In::wish: proof = fmt::format("at most {:.1f} % better", static_cast<double>(s.gap->most) / 10); break;
+        }
     }
     rows.push_back({fmt::to_string(count), std::string(planning::name_of(wanted)),
                     std::string(few ? "few of each outer" : "plenty") + (little_filler ? ", little filler" : ""),

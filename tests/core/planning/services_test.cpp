@@ -40,7 +40,7 @@ class Choosing : public testing::Test {
 protected:
     ServiceChoice choose(std::optional<Date> promised, const std::string& wanted = {})
     {
-        return choose_service(Services(sheets), facts, {promised, wanted}, wish, Currency{});
+        return choose_service(Services(sheets, wish.day, wish.ready_at), facts, {promised, wanted}, Currency{});
     }
     std::string chosen(const ServiceChoice& c) { return c.chosen ? c.quotes.at(*c.chosen).service : "none"; }
 

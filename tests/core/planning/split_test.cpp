@@ -66,7 +66,7 @@ struct Rows : Workshop {
     std::int64_t bound()
     {
         stow::Run run;
-        const Services services(sheets);
+        const Services services(sheets, wish.day, wish.ready_at);
         const Bench bench{cupboard, services, wish, run};
         std::vector<shop::Piece> pieces;
         for (std::size_t i = 0; i < orders[0].order.lines.size(); ++i) {
