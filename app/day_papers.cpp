@@ -4,13 +4,17 @@
 #include "app/her_papers.h"
 #include "app/painting/fonts.h"
 #include "app/painting/paint.h"
+#include "core/book/settings.h"
 #include "core/papers/bench_card.h"
+#include "core/papers/command_cards.h"
+#include "core/papers/gift_note.h"
 #include "core/papers/hand_over.h"
 #include "core/papers/label.h"
 #include "core/papers/pick_list.h"
 #include "core/papers/slip.h"
 
 #include <algorithm>
+#include <cstdlib>
 
 namespace stow {
 
@@ -19,6 +23,8 @@ namespace {
 using papers::Format;
 using papers::Language;
 using papers::Words;
+
+constexpr const char* remembered_label = "labels.next";
 
 // A parcel with what its papers need.
 struct Packet {
@@ -80,9 +86,26 @@ papers::Document pick_list(const Day& day, const std::vector<Packet>& all, bool 
         auto sheet =
             papers::pick_sheet(day.today(), known_round > 0 ? known_round : round, parcels, orders, day.cupboard());
         sheet.reprint = reprint;
-        append(document, papers::lay_out(sheet, format_of(day), her_words(), measure));
+        append(document, papers::lay_out(sheet, blank_of(day), her_words(), measure));
     }
     return document;
+}
+
+papers::Document labels(const Day& day, PaperKind kind, const std::vector<Packet>& all, bool reprint,
+                        const papers::TextMeasure& measure)
+{
+    const shop::House& house = day.cupboard().house;
+    std::vector<papers::LabelData> made;
+    for (const Packet& packet : all) {
+        const planning::ParcelPlan& plan = packet.held.plan;
+        const shop::Parcel& parcel = packet.held.parcel;
+        made.push_back(kind == PaperKind::return_labels
+                           ? papers::return_label(parcel, packet.to(), house)
+                           : papers::label(parcel, packet.to(), house, service_of(packet), plan.part, plan.parts));
+        if (kind == PaperKind::labels) made.back().marks = papers::handling_marks(plan, day.cupboard());
+        made.back().reprint = reprint;
+    }
+    return papers::lay_out(made, next_label(day), her_words(), measure, house.label_form);
 }
 
 } // namespace
@@ -94,10 +117,17 @@ std::string_view name_of(PaperKind kind)
     case PaperKind::packing_slips: return "packing-slips";
     case PaperKind::bench_cards: return "bench-cards";
     case PaperKind::labels: return "labels";
+    case PaperKind::return_labels: return "return-labels";
+    case PaperKind::gift_notes: return "gift-notes";
     case PaperKind::customs: return "customs";
     case PaperKind::hand_over_list: return "hand-over-list";
     }
     return {};
+}
+
+bool only_some_have(PaperKind kind)
+{
+    return kind == PaperKind::customs || kind == PaperKind::gift_notes;
 }
 
 std::optional<PaperKind> paper_kind(std::string_view name)
@@ -120,24 +150,26 @@ std::optional<std::filesystem::path> write_paper(const Day& day, PaperKind kind,
         for (const Packet& packet : all) {
             auto slip = papers::slip(packet.held.parcel, packet.orders, cupboard, packet.held.plan.part,
                                      packet.held.plan.parts);
+            if (std::filesystem::exists(cupboard.house.logo)) slip.logo = cupboard.house.logo;
             slip.reprint = reprint;
             const Words words(papers::language_for(packet.to().country));
-            append(document, papers::lay_out(slip, format_of(day), words, measure));
+            append(document, papers::lay_out(slip, blank_of(day), words, measure));
         }
         break;
     case PaperKind::bench_cards:
         for (const Packet& packet : all) {
             auto card = papers::bench_card(packet.held.parcel, packet.held.plan, packet.orders, cupboard);
             card.reprint = reprint;
-            append(document, papers::lay_out(card, format_of(day), her_words(), measure));
+            append(document, papers::lay_out(card, blank_of(day), her_words(), measure));
         }
         break;
     case PaperKind::labels:
+    case PaperKind::return_labels: document = labels(day, kind, all, reprint, measure); break;
+    case PaperKind::gift_notes: // on cards of their own, in the giver's words
         for (const Packet& packet : all) {
-            auto label = papers::label(packet.held.parcel, packet.to(), cupboard.house, service_of(packet),
-                                       packet.held.plan.part, packet.held.plan.parts);
-            label.reprint = reprint;
-            document.pages.push_back(papers::lay_out(label, her_words(), measure));
+            for (const shop::HeldOrder& held : packet.orders) {
+                if (held.order.gift) append(document, papers::gift_note(*held.order.gift, measure));
+            }
         }
         break;
     case PaperKind::customs: // in English, which every office reads; parcels that cross no border have none
@@ -145,12 +177,13 @@ std::optional<std::filesystem::path> write_paper(const Day& day, PaperKind kind,
             ParcelCustoms customs = customs_of(day, packet.held);
             if (customs.border == shop::Border::none) continue;
             customs.data.reprint = reprint;
-            append(document, papers::lay_out(customs.data, format_of(day), Words(Language::english), measure));
+            append(document, papers::lay_out(customs.data, blank_of(day), Words(Language::english), measure));
         }
         break;
     case PaperKind::hand_over_list: return std::nullopt; // belongs to a closed list: write_hand_over_list
     }
-    const auto& palette = kind == PaperKind::labels ? painting::black_only() : painting::light();
+    const bool black = kind == PaperKind::labels || kind == PaperKind::return_labels;
+    const auto& palette = black ? painting::black_only() : painting::light();
     return write_document(folder, std::string(name_of(kind)), document, palette);
 }
 
@@ -169,8 +202,27 @@ std::optional<std::filesystem::path> write_hand_over_list(const Day& day, const 
         std::string(name_of(PaperKind::hand_over_list)) + "-" + list.carrier + "-" + std::to_string(list.number);
     std::replace_if(
         name.begin(), name.end(), [](char c) { return c == ' ' || c == '/'; }, '-');
-    return write_document(folder, name, papers::lay_out(paper, format_of(day), her_words(), measure),
-                          painting::light());
+    return write_document(folder, name, papers::lay_out(paper, blank_of(day), her_words(), measure), painting::light());
+}
+
+std::optional<std::filesystem::path> write_command_cards(const Day& day, const std::filesystem::path& folder)
+{
+    const painting::FontMeasure measure;
+    return write_document(folder, "command-cards", papers::command_cards(blank_of(day), her_words(), measure),
+                          painting::black_only());
+}
+
+int next_label(const Day& day)
+{
+    const int most = papers::labels_on_a_sheet(day.cupboard().house.label_form);
+    const int kept = std::atoi(book::remembered(day.book(), remembered_label).value_or("1").c_str());
+    return std::clamp(kept, 1, most);
+}
+
+void use_labels(Day& day, int count)
+{
+    const int most = papers::labels_on_a_sheet(day.cupboard().house.label_form);
+    book::remember(day.book(), remembered_label, std::to_string((next_label(day) - 1 + count) % most + 1));
 }
 
 std::filesystem::path paper_folder(const Day& day)

@@ -19,6 +19,12 @@ papers::Format format_of(const Day& day)
     return day.cupboard().house.paper == shop::PaperSize::letter ? papers::Format::letter : papers::Format::a4;
 }
 
+papers::Blank blank_of(const Day& day)
+{
+    const auto margin = static_cast<int>(day.cupboard().house.margin.units) * 10; // 0.1 mm to 0.01 mm
+    return {papers::extent_of(format_of(day)), margin};
+}
+
 std::optional<std::filesystem::path> write_document(const std::filesystem::path& folder, const std::string& name,
                                                     const papers::Document& document, const painting::Palette& palette)
 {

@@ -14,6 +14,7 @@ namespace stow {
 
 papers::Words her_words(); // the language of the window, where the papers know it
 papers::Format format_of(const Day& day);
+papers::Blank blank_of(const Day& day); // her sheets, with her margins
 
 // NAME.pdf in the folder, which is made if need be. Nothing: there is no page, or it cannot be written.
 std::optional<std::filesystem::path> write_document(const std::filesystem::path& folder, const std::string& name,

@@ -38,7 +38,7 @@ std::optional<std::filesystem::path> write_material_report(const Day& day,
     const papers::MaterialReport report{from, until, static_cast<int>(facts.size()),
                                         records::materials(facts, day.cupboard()), false};
     const painting::FontMeasure measure;
-    auto file = write_document(folder, "packaging", papers::lay_out(report, format_of(day), her_words(), measure));
+    auto file = write_document(folder, "packaging", papers::lay_out(report, blank_of(day), her_words(), measure));
     if (!file) return std::nullopt;
     std::ofstream out(folder / "packaging.csv", std::ios::binary);
     out << materials_csv(day, facts, from, until);

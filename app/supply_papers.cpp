@@ -80,7 +80,7 @@ std::optional<std::filesystem::path> write_reorder_list(const Day& day, const st
     }
     if (list.groups.empty()) return std::nullopt;
     const painting::FontMeasure measure;
-    auto file = write_document(folder, "reorder-list", papers::lay_out(list, format_of(day), her_words(), measure));
+    auto file = write_document(folder, "reorder-list", papers::lay_out(list, blank_of(day), her_words(), measure));
     if (!file) return std::nullopt;
     std::ofstream out(folder / "reorder-list.csv", std::ios::binary);
     out << csv;
@@ -107,7 +107,7 @@ std::optional<std::filesystem::path> write_making_list(const Day& day, const std
     if (group.lines.empty()) return std::nullopt;
     list.groups.push_back(std::move(group));
     const painting::FontMeasure measure;
-    return write_document(folder, "making-list", papers::lay_out(list, format_of(day), her_words(), measure));
+    return write_document(folder, "making-list", papers::lay_out(list, blank_of(day), her_words(), measure));
 }
 
 std::optional<std::filesystem::path> write_box_template(const paperbox::Wanted& wanted, papers::Format format,

@@ -150,7 +150,7 @@ public:
     {
         for (const PaperKind kind : all_paper_kinds) {
             if (kind == PaperKind::hand_over_list) continue;
-            if (!write_paper(day_, kind, parcels_, folder_) && kind != PaperKind::customs) {
+            if (!write_paper(day_, kind, parcels_, folder_) && !only_some_have(kind)) {
                 say(context_.err,
                     QObject::tr("Could not write into %1.").arg(QString::fromStdString(folder_.string())));
                 return false;

@@ -8,6 +8,8 @@ namespace stow::command {
 
 namespace {
 
+constexpr const char* command_cards = "command-cards"; // of no parcel
+
 struct Options {
     std::string out;
     std::string only;
@@ -32,13 +34,16 @@ int papers(Context& context, const Options& options)
             }
         } else if (!parcels.empty()) {
             const auto file = write_paper(*day, kind, parcels, folder);
-            if (!file && kind == PaperKind::customs) continue; // nothing crosses a border
+            if (!file && only_some_have(kind)) continue;
             if (!file) {
                 say(context.err, QObject::tr("Could not write into %1.").arg(QString::fromStdString(folder.string())));
                 return refused;
             }
             files.push_back(file->string());
         }
+    }
+    if (options.only == command_cards) {
+        if (const auto file = write_command_cards(*day, folder)) files.push_back(file->string());
     }
     if (context.json) {
         context.out << nlohmann::json{{"files", files}}.dump() << '\n';
@@ -59,6 +64,7 @@ void add_papers(CLI::App& app, Context& context)
     command->add_option("--out", options->out, "Folder to write into; one beside the shop book if left out");
     std::vector<std::string> names;
     for (const PaperKind kind : all_paper_kinds) names.emplace_back(name_of(kind));
+    names.emplace_back(command_cards);
     command->add_option("--only", options->only, "One kind of paper")->check(CLI::IsMember(names));
     command->callback([&context, options] { context.exit = papers(context, *options); });
 }

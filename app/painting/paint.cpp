@@ -84,6 +84,18 @@ public:
         }
     }
 
+    // What cannot be read leaves its place empty: a slip goes without a logo rather than not at all.
+    void operator()(const papers::Picture& picture)
+    {
+        const QImage image(QString::fromStdString(picture.file));
+        if (image.isNull()) return;
+        const QSizeF frame(picture.frame.width, picture.frame.height);
+        const QRectF target(QPointF(picture.at.x, picture.at.y),
+                            QSizeF(image.size()).scaled(frame, Qt::KeepAspectRatio));
+        painter_.setRenderHint(QPainter::SmoothPixmapTransform);
+        painter_.drawImage(target, image);
+    }
+
 private:
     void prepare(const std::optional<papers::Pen>& pen, const std::optional<papers::Fill>& fill)
     {

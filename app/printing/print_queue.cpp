@@ -160,10 +160,12 @@ void PrintQueue::look()
             for (const std::size_t j : waiting) {
                 const Job& job = jobs_[j];
                 if (job.state != Job::State::queued && job.state != Job::State::stopped) continue;
-                if (!there.contains(job.id))
+                if (!there.contains(job.id)) {
                     set(j, Job::State::gone);
-                else if (!printers.contains(job.way.printer))
+                    ask_why_gone(j);
+                } else if (!printers.contains(job.way.printer)) {
                     printers += job.way.printer;
+                }
             }
             if (printers.isEmpty() && !any(Job::State::queued) && !any(Job::State::stopped)) timer_.stop();
             for (const QString& printer : printers) {
@@ -179,6 +181,66 @@ void PrintQueue::look()
                     });
             }
         });
+}
+
+// A job given up by the system leaves the queue like one that was printed; its reasons tell them apart (RFC 8011,
+// 5.3.8: "aborted-by-system", "job-canceled-by-operator", "document-format-error").
+void PrintQueue::ask_why_gone(std::size_t job)
+{
+    run(QStringLiteral("lpstat"),
+        {QStringLiteral("-W"), QStringLiteral("completed"), QStringLiteral("-l"), QStringLiteral("-o"),
+         jobs_[job].way.printer},
+        [this, job](bool well, const QString& out, const QString&) {
+            if (jobs_[job].state != Job::State::gone || !well) return;
+            bool ours = false;
+            for (const QString& line : out.split(QLatin1Char('\n'), Qt::SkipEmptyParts)) {
+                if (!line.front().isSpace()) ours = line.section(QLatin1Char(' '), 0, 0) == jobs_[job].id;
+                if (!ours || !line.contains(QLatin1String("Alerts:"))) continue;
+                const QString alerts = line.section(QLatin1Char(':'), 1).trimmed();
+                for (const char* bad : {"abort", "cancel", "error", "unprintable"}) {
+                    if (alerts.contains(QLatin1String(bad)))
+                        return set(job, Job::State::refused, tr("given up by the print system: %1").arg(alerts));
+                }
+            }
+        });
+}
+
+QString PrintQueue::kept() const
+{
+    QStringList lines;
+    for (const Job& job : jobs_) {
+        if (job.state == Job::State::gone) continue;
+        const QStringList parts{job.paper,
+                                job.file,
+                                job.way.printer,
+                                job.way.media,
+                                job.way.tray,
+                                job.id,
+                                QString::number(static_cast<int>(job.state)),
+                                job.why};
+        lines += parts.join(QLatin1Char('\t'));
+    }
+    return lines.join(QLatin1Char('\n'));
+}
+
+void PrintQueue::remember(const QString& kept)
+{
+    for (const QString& line : kept.split(QLatin1Char('\n'), Qt::SkipEmptyParts)) {
+        const QStringList parts = line.split(QLatin1Char('\t'));
+        if (parts.size() != 8) continue;
+        Job job{parts[0], parts[1], {parts[2], parts[3], parts[4]}, parts[5], Job::State::refused, parts[7]};
+        const bool had_number = !job.id.isEmpty();
+        if (parts[6].toInt() != static_cast<int>(Job::State::refused)) {
+            job.state = had_number ? Job::State::queued : Job::State::refused;
+            if (!had_number) job.why = tr("no answer: see what the printer has before sending again");
+        }
+        jobs_.push_back(std::move(job));
+    }
+    if (any(Job::State::queued)) {
+        timer_.start();
+        look();
+    }
+    if (!jobs_.empty()) emit changed();
 }
 
 void PrintQueue::set(std::size_t job, Job::State state, const QString& why)

@@ -1,6 +1,7 @@
 // Hands PDF files to the print system (CUPS) by its program `lp`, and asks `lpstat` what has become of them. Nothing
-// here waits: all programs run beside the window. A job that has left the system's queue is `gone`: whether paper came
-// out nobody knows but she who holds it, so a label counts only once it is scanned on its parcel.
+// here waits: all programs run beside the window. A job that has left the system's queue is `gone`, unless the
+// system says that it gave it up: whether paper came out nobody knows but she who holds it, so a label counts only once
+// it is scanned on its parcel.
 #pragma once
 
 #include <QObject>
@@ -42,6 +43,11 @@ public:
     // printed later by surprise. One step at a time: what was called back is sent again by the next call.
     void mend();
 
+    // What is not known to be printed, as text to keep over a restart: what was on its way then is looked for, what was
+    // refused still is.
+    QString kept() const;
+    void remember(const QString& kept);
+
     // What went wrong and is not mended, in one line, and what `mend` would do about it; empty: nothing.
     QString trouble() const;
     QString remedy() const;
@@ -54,6 +60,7 @@ private:
     void run(const QString& program, const QStringList& arguments, Heard heard);
     void send(std::size_t job);
     void look();
+    void ask_why_gone(std::size_t job);
     void set(std::size_t job, Job::State state, const QString& why = {});
     bool any(Job::State state) const;
 

@@ -5,6 +5,7 @@
 #include "app/scale_check.h"
 #include "app/view/bench_scale.h"
 #include "app/view/collections.h"
+#include "app/view/paper_ways.h"
 #include "app/view/parcel_looks.h"
 #include "app/view/text.h"
 #include "app/words/book.h"
@@ -471,7 +472,10 @@ void BenchController::printAgain()
     if (!held_) return;
     // In a folder of its own: the round's labels stay as they are.
     const auto file = write_paper(day_, PaperKind::labels, {{id_}}, paper_folder(day_) / held_->parcel.number, true);
-    if (file) emit written(QStringLiteral("labels"), text(file->string()));
+    if (file) {
+        emit written(QStringLiteral("labels"), text(file->string()));
+        if (!typed_way(day_, QStringLiteral("labels")).isEmpty()) use_labels(day_, 1);
+    }
     emit said(file ? tr("The label lies in %1, marked as a reprint").arg(text(file->string()))
                    : tr("The label could not be written into %1").arg(text(paper_folder(day_).string())));
 }

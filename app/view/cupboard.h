@@ -246,10 +246,12 @@ public:
     explicit HouseController(Day& day, QObject* parent = nullptr);
     RowModel* fields() { return &fields_; }
     Q_INVOKABLE QString set(const QString& key, const QString& value); // empty: kept
+    Q_INVOKABLE void printCommandCards();
     void refresh();
 
 signals:
     void said(const QString& words);
+    void written(const QString& paper, const QString& file);
 
 private:
     Day& day_;

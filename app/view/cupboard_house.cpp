@@ -1,3 +1,4 @@
+#include "app/day_papers.h"
 #include "app/view/cupboard.h"
 #include "app/view/paper_ways.h"
 #include "app/view/text.h"
@@ -7,11 +8,14 @@
 #include "core/book/cupboard.h"
 #include "core/book/settings.h"
 
+#include <QFile>
+
 namespace stow::view {
 
 namespace {
 
 const QString language = QString::fromLatin1(words::remembered_language);
+const QString next_place = QStringLiteral("next label");
 const QString printer_of = QStringLiteral("printer of ");
 
 QString number(double value)
@@ -183,6 +187,34 @@ std::vector<Setting> settings()
              if (size) h.paper = *size;
              return size.has_value();
          }},
+        {"margin", HouseController::tr("Margin of sheets"), HouseController::tr("mm"),
+         HouseController::tr("left and right, 8 to 40"), [](const House& h) { return number(in_mm(h.margin)); },
+         [](House& h, const QString& t) {
+             const auto margin = typed_length(t);
+             if (!margin || *margin < shop::least_margin || *margin > shop::most_margin) return false;
+             h.margin = *margin;
+             return true;
+         }},
+        {"labels",
+         HouseController::tr("Address labels"),
+         {},
+         HouseController::tr("100x150, a6, 62 (a roll), a4x4 or a4x6 (so many on a sheet)"),
+         [](const House& h) { return text(shop::name_of(h.label_form)); },
+         [](House& h, const QString& t) {
+             const auto form = shop::label_form(utf8(t.trimmed().toLower()));
+             if (form) h.label_form = *form;
+             return form.has_value();
+         }},
+        {"logo",
+         HouseController::tr("Logo on slips"),
+         {},
+         HouseController::tr("a picture file; empty: none"),
+         [](const House& h) { return text(h.logo); },
+         [](House& h, const QString& t) {
+             const bool there = t.trimmed().isEmpty() || QFile::exists(t.trimmed());
+             if (there) h.logo = utf8(t.trimmed());
+             return there;
+         }},
         {"batch", HouseController::tr("Batches differ by"), HouseController::tr("%"),
          HouseController::tr("a whole batch a little heavier or lighter"),
          [](const House& h) { return QString::number(h.batch_percent); },
@@ -209,6 +241,11 @@ void HouseController::refresh()
                     text(book::remembered(day_.book(), words::remembered_language).value_or(std::string())),
                     {},
                     tr("%1; empty: the system's. From the next start on").arg(words::languages().join(tr(" or ")))});
+    rows.push_back({next_place,
+                    tr("Next label on the sheet"),
+                    QString::number(next_label(day_)),
+                    {},
+                    tr("where labels begin on a begun sheet of a4x4 or a4x6; counted on as they are printed")});
     for (const PrintedPaper& paper : printed_papers()) {
         const QString key = QString::fromLatin1(paper.key);
         rows.push_back({printer_of + key,
@@ -235,6 +272,14 @@ QString HouseController::set(const QString& key, const QString& typed)
         refresh();
         return {};
     }
+    if (key == next_place) {
+        bool whole = false;
+        const int wanted = typed.trimmed().toInt(&whole);
+        if (!whole || wanted < 1) return tr("“%1” will not do").arg(typed);
+        use_labels(day_, wanted - next_label(day_) + 24); // 24: divided by 4 and by 6, so that none is below 0
+        refresh();
+        return {};
+    }
     if (key.startsWith(printer_of)) {
         set_way(day_, key.mid(printer_of.size()), typed);
         refresh();
@@ -251,6 +296,13 @@ QString HouseController::set(const QString& key, const QString& typed)
         return {};
     }
     return {};
+}
+
+void HouseController::printCommandCards()
+{
+    const auto file = write_command_cards(day_, paper_folder(day_));
+    emit said(file ? tr("The command cards lie in %1").arg(text(file->string())) : tr("The file cannot be written."));
+    if (file) emit written(QStringLiteral("command-cards"), text(file->string()));
 }
 
 CupboardController::CupboardController(Day& day, QObject* parent)

@@ -14,6 +14,7 @@ namespace stow::view {
 namespace {
 constexpr const char* remembered_place = "screen.place";
 constexpr const char* remembered_dark = "screen.dark";
+constexpr const char* remembered_printing = "print.waiting";
 } // namespace
 
 Desk::Desk(Day& day, QObject* parent)
@@ -45,7 +46,12 @@ Desk::Desk(Day& day, QObject* parent)
     connect(cupboard_.supplies(), &SuppliesController::written, this, &Desk::print);
     connect(cupboard_.goods(), &GoodsController::written, this, &Desk::print);
     connect(cupboard_.records(), &RecordsController::written, this, &Desk::print);
-    connect(&print_queue_, &printing::PrintQueue::changed, this, &Desk::printTroubleChanged);
+    connect(cupboard_.house(), &HouseController::written, this, &Desk::print);
+    print_queue_.remember(text(book::remembered(day_.book(), remembered_printing).value_or(std::string())));
+    connect(&print_queue_, &printing::PrintQueue::changed, this, [this] {
+        book::remember(day_.book(), remembered_printing, utf8(print_queue_.kept()));
+        emit printTroubleChanged();
+    });
     connect(&pick_, &PickController::wrong, this, &Desk::stop);
     connect(&bench_, &BenchController::wrong, this, &Desk::stop);
     connect(&pick_, &PickController::right, this, &Desk::right);
@@ -130,8 +136,32 @@ void Desk::undo()
     day_.moved();
 }
 
+// What a key would do, by a card: at the bench, where the hands are full.
+void Desk::command(papers::Command command)
+{
+    using papers::Command;
+    if (command == Command::go_on) return goOn();
+    if (!stop_word_.isEmpty()) return emit wrong();
+    if (command == Command::undo) return undo();
+    if (place_ != Place::Bench) return say(tr("This card is for the bench."));
+    switch (command) {
+    case Command::done: return bench_.done();
+    case Command::back: return bench_.back();
+    case Command::later: return bench_.later();
+    case Command::box_gone: return bench_.boxGone();
+    case Command::label_again: return bench_.printAgain();
+    case Command::undo:
+    case Command::go_on: return;
+    }
+}
+
 void Desk::scan(const QString& code)
 {
+    const auto card = papers::parse_payload(utf8(code));
+    if (card && card->kind == papers::Payload::Kind::command) {
+        if (const auto known = papers::command(card->number)) return command(*known);
+        return stop(tr("Scan it again"), tr("This card tells nothing that this program knows: %1").arg(code));
+    }
     if (!stop_word_.isEmpty()) return emit wrong(); // first the word that stands there, by a key
     const auto ours = papers::parse_payload(utf8(code));
     if (!ours && ours.error() == papers::NotOurs::damaged) {

@@ -11,6 +11,7 @@
 #include "app/view/hand_over.h"
 #include "app/view/pick.h"
 #include "app/view/plan.h"
+#include "core/papers/command_cards.h"
 
 #include <QTimer>
 
@@ -32,7 +33,7 @@ class Desk : public QObject {
     Q_PROPERTY(bool dark READ dark WRITE setDark NOTIFY darkChanged)
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged)       // the last thing that happened
     Q_PROPERTY(QString undoWords READ undoWords NOTIFY noticeChanged) // "Undo: order 1042 called off"; empty: nothing
-    Q_PROPERTY(QString printRemedy READ printRemedy NOTIFY printTroubleChanged) // what can be done about it
+    Q_PROPERTY(QString printRemedy READ printRemedy NOTIFY printTroubleChanged)   // what can be done about it
     Q_PROPERTY(QString printTrouble READ printTrouble NOTIFY printTroubleChanged) // empty: none
     // Full-screen word; waits for a key. Empty: none.
     Q_PROPERTY(QString stopWord READ stopWord NOTIFY stopChanged)
@@ -65,7 +66,8 @@ public:
     void plugIn(std::unique_ptr<scale::Device> device); // the scale on the cable
 
     Q_INVOKABLE void undo();
-    Q_INVOKABLE void mendPrinting();               // send again, or call back from a stopped printer
+    Q_INVOKABLE void mendPrinting(); // send again, or call back from a stopped printer
+    void command(papers::Command command);
     Q_INVOKABLE void scan(const QString& code);    // wherever she is
     Q_INVOKABLE void goOn();                       // past the stop word
     Q_INVOKABLE void openParcel(qlonglong parcel); // at the bench, at the step it stands

@@ -1,6 +1,7 @@
 #include "app/view/pick.h"
 
 #include "app/day_papers.h"
+#include "app/view/paper_ways.h"
 #include "app/view/text.h"
 #include "app/words/book.h"
 #include "core/book/parcels.h"
@@ -179,20 +180,22 @@ void PickController::startRound()
     day_.moved();
     std::vector<shop::ParcelId> ids;
     for (const book::Tray& tray : trays) ids.push_back(tray.parcel);
-    int on_file = 0;
-    for (const PaperKind kind :
-         {PaperKind::pick_list, PaperKind::packing_slips, PaperKind::bench_cards, PaperKind::labels}) {
+    bool all_on_file = true;
+    for (const PaperKind kind : {PaperKind::pick_list, PaperKind::packing_slips, PaperKind::bench_cards,
+                                 PaperKind::labels, PaperKind::gift_notes, PaperKind::return_labels}) {
+        const QString paper = text(std::string(name_of(kind)));
+        const bool printed = !typed_way(day_, paper).isEmpty();
+        if (kind == PaperKind::return_labels && !printed) continue; // for workshops that put one into every parcel
         const auto file = write_paper(day_, kind, ids, paper_folder(day_));
+        all_on_file = all_on_file && (file || only_some_have(kind));
         if (!file) continue;
-        ++on_file;
-        emit written(text(std::string(name_of(kind))), text(file->string()));
+        emit written(paper, text(file->string()));
+        if (kind == PaperKind::labels && printed) use_labels(day_, static_cast<int>(ids.size()));
     }
-    constexpr int papers = 4;
-    emit said(on_file == papers
-                  ? tr("Round %1: the papers lie in %2").arg(*round).arg(text(paper_folder(day_).string()))
-                  : tr("Round %1 started, but papers could not be written into %2")
-                        .arg(*round)
-                        .arg(text(paper_folder(day_).string())));
+    emit said(all_on_file ? tr("Round %1: the papers lie in %2").arg(*round).arg(text(paper_folder(day_).string()))
+                          : tr("Round %1 started, but papers could not be written into %2")
+                                .arg(*round)
+                                .arg(text(paper_folder(day_).string())));
 }
 
 void PickController::tick(int row)

@@ -1106,6 +1106,10 @@
             <source>Enter keeps a line</source>
             <translation>Enter behält eine Zeile</translation>
         </message>
+        <message>
+            <source>Command cards</source>
+            <translation>Befehlskarten</translation>
+        </message>
     </context>
     <context>
         <name>Main</name>
@@ -1357,6 +1361,18 @@
         <message>
             <source>Paper box template</source>
             <translation>Faltvorlage</translation>
+        </message>
+        <message>
+            <source>Return labels</source>
+            <translation>Rücksendeetiketten</translation>
+        </message>
+        <message>
+            <source>Gift notes</source>
+            <translation>Geschenkkarten</translation>
+        </message>
+        <message>
+            <source>Command cards</source>
+            <translation>Befehlskarten</translation>
         </message>
     </context>
     <context>
@@ -2426,6 +2442,10 @@
             <source>no answer: see what the printer has before sending again</source>
             <translation>keine Antwort: vor dem erneuten Senden am Drucker nachsehen</translation>
         </message>
+        <message>
+            <source>given up by the print system: %1</source>
+            <translation>vom Drucksystem aufgegeben: %1</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::ArrivalsController</name>
@@ -3154,6 +3174,14 @@
             <source>%1 changed since parcel %2 was planned.</source>
             <translation>%1 wurde geändert, seit Paket %2 geplant ist.</translation>
         </message>
+        <message>
+            <source>This card is for the bench.</source>
+            <translation>Diese Karte ist für den Packtisch.</translation>
+        </message>
+        <message>
+            <source>This card tells nothing that this program knows: %1</source>
+            <translation>Diese Karte sagt nichts, was dieses Programm kennt: %1</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::DispatchController</name>
@@ -3737,6 +3765,46 @@
         <message>
             <source>a4 or letter</source>
             <translation>a4 oder letter</translation>
+        </message>
+        <message>
+            <source>Margin of sheets</source>
+            <translation>Rand der Bögen</translation>
+        </message>
+        <message>
+            <source>left and right, 8 to 40</source>
+            <translation>links und rechts, 8 bis 40</translation>
+        </message>
+        <message>
+            <source>Address labels</source>
+            <translation>Adressetiketten</translation>
+        </message>
+        <message>
+            <source>100x150, a6, 62 (a roll), a4x4 or a4x6 (so many on a sheet)</source>
+            <translation>100x150, a6, 62 (eine Rolle), a4x4 oder a4x6 (so viele auf einem Bogen)</translation>
+        </message>
+        <message>
+            <source>Logo on slips</source>
+            <translation>Logo auf Lieferscheinen</translation>
+        </message>
+        <message>
+            <source>a picture file; empty: none</source>
+            <translation>eine Bilddatei; leer: keines</translation>
+        </message>
+        <message>
+            <source>Next label on the sheet</source>
+            <translation>Nächstes Etikett auf dem Bogen</translation>
+        </message>
+        <message>
+            <source>where labels begin on a begun sheet of a4x4 or a4x6; counted on as they are printed</source>
+            <translation>wo Etiketten auf einem angefangenen Bogen (a4x4, a4x6) beginnen; zählt beim Drucken weiter</translation>
+        </message>
+        <message>
+            <source>The command cards lie in %1</source>
+            <translation>Die Befehlskarten liegen in %1</translation>
+        </message>
+        <message>
+            <source>The file cannot be written.</source>
+            <translation>Die Datei lässt sich nicht schreiben.</translation>
         </message>
     </context>
     <context>

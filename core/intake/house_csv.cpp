@@ -12,6 +12,7 @@ namespace {
 
 using shop::House;
 constexpr std::string_view value = "value";
+constexpr Range margin_range{false, shop::most_margin.units};
 
 void take_street(House& house, std::size_t line, std::string text)
 {
@@ -95,7 +96,16 @@ bool take(House& house, const std::string& setting, Row& row, const shop::Cupboa
             house.paper = *size;
         else
             row.note(ProblemKind::unknown_code, value);
-    } else
+    } else if (setting == "margin_mm")
+        house.margin = std::max(row.length(value, margin_range).value_or(house.margin), shop::least_margin);
+    else if (setting == "label_form") {
+        if (const auto form = shop::label_form(row.text(value)))
+            house.label_form = *form;
+        else
+            row.note(ProblemKind::unknown_word, value);
+    } else if (setting == "logo")
+        text(house.logo);
+    else
         return false;
     return true;
 }

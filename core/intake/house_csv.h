@@ -18,6 +18,9 @@
 //   hour_cost        what an hour of her time counts for when ways to pack are compared; 0: it does not
 //   forget_months    buyers' names and addresses are erased so long after the order; 0: kept
 //   paper            a4 or letter
+//   margin_mm        left and right on sheets, 8 to 40
+//   label_form       100x150, a6, 62 (a roll), a4x4 or a4x6 (several on a sheet)
+//   logo             a picture file, for slips
 //   service_percent  chance of not running out of a supply while an order of it is on its way
 #pragma once
 

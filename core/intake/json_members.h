@@ -199,8 +199,8 @@ void members(Is<shop::Address> auto& value, auto&& visit)
 void members(Is<shop::House> auto& value, auto&& visit)
 {
     auto& [address, contact, currency, trays, ease, lining, rattle, overfill_percent, bulge, heavy, filler, tape, label,
-           batch_percent, humidity_percent, scale_step, cut_minutes, hour, service_percent, forget_months, paper] =
-        value;
+           batch_percent, humidity_percent, scale_step, cut_minutes, hour, service_percent, forget_months, paper,
+           margin, label_form, logo] = value;
     visit("address", address);
     visit("contact", contact);
     visit("currency", currency);
@@ -222,6 +222,9 @@ void members(Is<shop::House> auto& value, auto&& visit)
     visit("service_percent", service_percent);
     visit("forget_months", forget_months);
     visit("paper", paper);
+    visit("margin", margin);
+    visit("label_form", label_form);
+    visit("logo", logo);
 }
 
 void members(Is<shop::OrderLine> auto& value, auto&& visit)

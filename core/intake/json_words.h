@@ -33,6 +33,19 @@ constexpr const char* word(shop::PaperSize value)
     return nullptr;
 }
 
+constexpr const char* word(shop::LabelForm value)
+{
+    using enum shop::LabelForm;
+    switch (value) {
+    case single_100x150: return "100x150";
+    case single_a6: return "a6";
+    case roll_62: return "62";
+    case a4_of_4: return "a4x4";
+    case a4_of_6: return "a4x6";
+    }
+    return nullptr;
+}
+
 constexpr const char* word(OuterKind value)
 {
     using enum OuterKind;

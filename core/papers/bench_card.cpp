@@ -352,7 +352,7 @@ BenchCard bench_card(const shop::Parcel& parcel, const planning::ParcelPlan& pla
     return card;
 }
 
-Document lay_out(const BenchCard& card, Format format, const Words& words, const TextMeasure& measure)
+Document lay_out(const BenchCard& card, const Blank& blank, const Words& words, const TextMeasure& measure)
 {
     const auto head = [&](Sheet& s, bool carried) {
         if (!carried) {
@@ -363,7 +363,7 @@ Document lay_out(const BenchCard& card, Format format, const Words& words, const
         s.line(s.right(), s.y(), card.buyer, type::quiet, Align::end);
         s.down(from_mm(10));
     };
-    Sheet s(format, words, measure, head);
+    Sheet s(blank, words, measure, head);
     if (card.gift) beside_bar(s, std::string(words(Word::gift_no_prices)), type::strong, Role::accent);
     if (!card.note.empty()) {
         const std::string note = std::string(words(Word::note_from_buyer)) + ": " + words.quoted(card.note);

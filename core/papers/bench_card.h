@@ -46,6 +46,6 @@ struct BenchCard {
 BenchCard bench_card(const shop::Parcel& parcel, const planning::ParcelPlan& plan,
                      const std::vector<shop::HeldOrder>& orders, const shop::Cupboard& cupboard);
 
-Document lay_out(const BenchCard& card, Format format, const Words& words, const TextMeasure& measure);
+Document lay_out(const BenchCard& card, const Blank& blank, const Words& words, const TextMeasure& measure);
 
 } // namespace stow::papers

@@ -204,7 +204,7 @@ std::vector<CustomsFault> faults(const CustomsData& data)
     return found;
 }
 
-Document lay_out(const CustomsData& data, Format format, const Words& words, const TextMeasure& measure)
+Document lay_out(const CustomsData& data, const Blank& blank, const Words& words, const TextMeasure& measure)
 {
     const std::string title(words(Word::customs_data));
     bool in_table = false;
@@ -223,7 +223,7 @@ Document lay_out(const CustomsData& data, Format format, const Words& words, con
                from_mm(6));
         two_addresses(s, data);
     };
-    Sheet s(format, words, measure, head);
+    Sheet s(blank, words, measure, head);
     const std::string category =
         std::string(words(Word::category)) + ": " + std::string(category_of(words, data.category));
     s.line(s.left(), s.y(), category, type::strong);

@@ -50,6 +50,6 @@ struct CustomsFault {
 // or are valued in two currencies).
 std::vector<CustomsFault> faults(const CustomsData& data);
 
-Document lay_out(const CustomsData& data, Format format, const Words& words, const TextMeasure& measure);
+Document lay_out(const CustomsData& data, const Blank& blank, const Words& words, const TextMeasure& measure);
 
 } // namespace stow::papers

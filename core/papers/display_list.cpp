@@ -19,7 +19,7 @@ void move(Mark& mark, Point by)
                             for (Point& point : p.points) point = moved(point, by);
                         },
                         [&](Arc& a) { a.centre = moved(a.centre, by); }, [&](TextLine& t) { t.at = moved(t.at, by); },
-                        [&](Modules& m) { m.at = moved(m.at, by); }},
+                        [&](Modules& m) { m.at = moved(m.at, by); }, [&](Picture& p) { p.at = moved(p.at, by); }},
                mark);
 }
 
@@ -62,6 +62,11 @@ Extent extent_of(Format format)
     return {};
 }
 
+Blank::Blank(Format format)
+    : extent(extent_of(format)), margin(from_mm(format == Format::a6 || format == Format::label_100x150 ? 6 : 18))
+{
+}
+
 std::optional<Box> bounds(const DisplayList& list)
 {
     std::optional<Box> box;
@@ -74,6 +79,10 @@ std::optional<Box> bounds(const DisplayList& list)
                             [&](const Modules& m) {
                                 widen(box, m.at);
                                 widen(box, {m.at.x + m.side * m.module, m.at.y + m.side * m.module});
+                            },
+                            [&](const Picture& p) {
+                                widen(box, p.at);
+                                widen(box, {p.at.x + p.frame.width, p.at.y + p.frame.height});
                             }},
                    mark);
     }

@@ -115,7 +115,13 @@ struct Modules { // a QR code; its quiet zone is not part of it
     std::vector<bool> dark; // row by row
 };
 
-using Mark = std::variant<Path, Arc, TextLine, Modules>;
+struct Picture { // a file, as large as it goes into the frame, at its upper left
+    Point at;
+    Extent frame;
+    std::string file;
+};
+
+using Mark = std::variant<Path, Arc, TextLine, Modules, Picture>;
 
 struct DisplayList {
     Extent extent;
@@ -133,6 +139,14 @@ struct Document {
 
 enum class Format { a4, letter, a6, label_100x150 };
 Extent extent_of(Format format);
+
+// An empty sheet, and what is kept free at its left and right.
+struct Blank {
+    Extent extent;
+    int margin;
+    Blank(Format format);
+    Blank(Extent sheet, int free) : extent(sheet), margin(free) {}
+};
 
 // The smallest rectangle around all points, arcs and codes; texts count with their anchor only.
 struct Box {

@@ -109,7 +109,7 @@ HandOverList hand_over_list(const std::string& carrier, const std::string& numbe
     return list;
 }
 
-Document lay_out(const HandOverList& list, Format format, const Words& words, const TextMeasure& measure)
+Document lay_out(const HandOverList& list, const Blank& blank, const Words& words, const TextMeasure& measure)
 {
     const std::string title(words(Word::hand_over_list));
     const std::string when = words.date(list.date) + (list.time ? ", " + stow::to_text(*list.time) : "");
@@ -135,7 +135,7 @@ Document lay_out(const HandOverList& list, Format format, const Words& words, co
         }
         s.down(from_mm(8));
     };
-    Sheet s(format, words, measure, head);
+    Sheet s(blank, words, measure, head);
     column_heads(s);
     in_table = true;
     int running = 1;

@@ -30,6 +30,6 @@ HandOverList hand_over_list(const std::string& carrier, const std::string& numbe
                             std::optional<TimeOfDay> time, const std::vector<shop::Parcel>& parcels,
                             const std::vector<shop::HeldOrder>& orders, const shop::House& house);
 
-Document lay_out(const HandOverList& list, Format format, const Words& words, const TextMeasure& measure);
+Document lay_out(const HandOverList& list, const Blank& blank, const Words& words, const TextMeasure& measure);
 
 } // namespace stow::papers

@@ -5,6 +5,8 @@
 #include "core/papers/qr.h"
 #include "core/papers/sheet.h"
 
+#include <algorithm>
+
 namespace stow::papers {
 
 namespace {
@@ -12,6 +14,24 @@ namespace {
 constexpr int least_size = from_pt(11), most_size = from_pt(17);
 constexpr int usual_address_top = from_mm(50);
 constexpr int country_gap = from_mm(2);
+constexpr int roll_width = from_mm(62), longest_of_roll = from_mm(200);
+constexpr int mark_edge = from_mm(11), mark_gap = from_mm(3);
+constexpr Style sender_style{from_pt(9), Face::regular, Role::ink};
+
+int margin_of(shop::LabelForm form)
+{
+    return from_mm(form == shop::LabelForm::roll_62 ? 5 : 6);
+}
+
+// Columns and rows of a sheet.
+Extent grid_of(shop::LabelForm form)
+{
+    switch (form) {
+    case shop::LabelForm::a4_of_4: return {2, 2};
+    case shop::LabelForm::a4_of_6: return {2, 3};
+    default: return {1, 1};
+    }
+}
 
 // Height of the address at this size, wrapped.
 int height_at(const Sheet& s, const LabelData& label, int size)
@@ -60,36 +80,139 @@ LabelData label(const shop::Parcel& parcel, const shop::Address& to, const shop:
     return made;
 }
 
-DisplayList lay_out(const LabelData& label, const Words& words, const TextMeasure& measure, Format format)
+LabelData return_label(const shop::Parcel& parcel, const shop::Address& from, const shop::House& house)
 {
-    constexpr Style sender{from_pt(9), Face::regular, Role::ink};
-    Sheet s(format, words, measure, nullptr);
-    s.line(s.left(), s.y(), std::string(words(Word::from)), Style{from_pt(9), Face::bold, Role::ink});
-    s.down(s.line_height(sender));
-    for (const std::string& line : label.from) s.down(s.paragraph(s.left(), s.y(), s.width(), line, sender));
+    LabelData made = label(parcel, from, house, {}, 1, 1);
+    made.to = address_lines(house.address, from.country);
+    made.from = address_lines(from, house.address.country);
+    made.returns = true;
+    return made;
+}
 
-    // The foot takes what it needs, the address the rest.
-    constexpr int module = 75; // six dots a module at 203 dpi: read at arm's length, and off a worn roll
-    constexpr Style number{from_pt(18), Face::bold, Role::ink}, strong{from_pt(11), Face::bold, Role::ink},
-        plain{from_pt(11), Face::regular, Role::ink};
-    std::vector<std::pair<std::string, Style>> foot{{label.parcel, number}};
-    if (label.parts > 1) {
-        foot.emplace_back(words.with(Word::part, std::to_string(label.part), std::to_string(label.parts)), strong);
+Extent extent_of(shop::LabelForm form)
+{
+    const Extent sheet = extent_of(Format::a4), grid = grid_of(form);
+    switch (form) {
+    case shop::LabelForm::single_100x150: return extent_of(Format::label_100x150);
+    case shop::LabelForm::single_a6: return extent_of(Format::a6);
+    case shop::LabelForm::roll_62: return {roll_width, longest_of_roll};
+    case shop::LabelForm::a4_of_4:
+    case shop::LabelForm::a4_of_6: return {sheet.width / grid.width, sheet.height / grid.height};
     }
-    if (!label.service.empty()) foot.emplace_back(label.service, plain);
-    if (label.reprint) foot.emplace_back(std::string(words(Word::reprint)), sender);
-    const std::optional<QrCode> code = qr_code(label.code);
-    const int edge = code ? printed_edge(*code, module) : 0;
-    const int foot_width = s.width() - std::max(0, edge - quiet_modules * module);
-    int foot_height = 0;
-    for (const auto& [text, style] : foot) foot_height += s.paragraph_height(foot_width, text, style);
-    const int foot_top = s.bottom() - std::max(foot_height, edge - 2 * quiet_modules * module);
-    const int floor = foot_top - quiet_modules * module;
+    return {};
+}
 
-    const int address_top = std::max(usual_address_top, s.y() + from_mm(12)); // lower under a long sender
-    s.rule(address_top - from_mm(9), Role::ink);
-    s.line(s.left(), address_top - from_mm(7), std::string(words(Word::to)), sender);
-    const int size = address_size(s, label, floor - from_mm(2) - address_top);
+int labels_on_a_sheet(shop::LabelForm form)
+{
+    const Extent grid = grid_of(form);
+    return grid.width * grid.height;
+}
+
+namespace {
+
+// The sender: a line each, or run together where the label is low or narrow.
+void set_sender(Sheet& s, const LabelData& label, bool together)
+{
+    s.line(s.left(), s.y(), std::string(s.words()(Word::from)), Style{from_pt(9), Face::bold, Role::ink});
+    s.down(s.line_height(sender_style));
+    if (!together) {
+        for (const std::string& line : label.from) s.down(s.paragraph(s.left(), s.y(), s.width(), line, sender_style));
+        return;
+    }
+    std::string all;
+    for (const std::string& line : label.from) all += (all.empty() ? "" : " · ") + line;
+    s.down(s.paragraph(s.left(), s.y(), s.width(), all, sender_style));
+}
+
+struct FootPart {
+    std::string text;
+    Style style;
+};
+
+// What stands under the lower rule: number, part, service, handling marks, and the code to their right.
+struct Foot {
+    std::vector<FootPart> parts;
+    int module = 0, edge = 0; // of the code
+    int width = 0, height = 0;
+};
+
+// `narrow`: what stands by the number is run together.
+Foot foot_of(const Sheet& s, const LabelData& label, bool narrow)
+{
+    Foot foot;
+    const Words& words = s.words();
+    const Style strong{from_pt(11), Face::bold, Role::ink}, plain{from_pt(11), Face::regular, Role::ink};
+    foot.parts.push_back({label.parcel, {from_pt(narrow ? 14 : 18), Face::bold, Role::ink}});
+    if (label.returns) foot.parts.push_back({std::string(words(Word::return_parcel)), strong});
+    if (label.parts > 1) {
+        foot.parts.push_back({words.with(Word::part, std::to_string(label.part), std::to_string(label.parts)), strong});
+    }
+    if (!label.service.empty()) foot.parts.push_back({label.service, plain});
+    if (label.reprint) foot.parts.push_back({std::string(words(Word::reprint)), sender_style});
+    if (narrow && foot.parts.size() > 1) {
+        std::string together;
+        for (std::size_t i = 1; i < foot.parts.size(); ++i) together += (i > 1 ? " · " : "") + foot.parts[i].text;
+        foot.parts.resize(1);
+        foot.parts.push_back({together, sender_style});
+    }
+    // Six dots a module at 203 dpi: read at arm's length, and off a worn roll; five where there is little room.
+    foot.module = narrow ? 63 : 75;
+    const std::optional<QrCode> code = qr_code(label.code);
+    foot.edge = code ? printed_edge(*code, foot.module) : 0;
+    foot.width = s.width() - std::max(0, foot.edge - quiet_modules * foot.module);
+    for (const auto& [text, style] : foot.parts) foot.height += s.paragraph_height(foot.width, text, style);
+    if (!label.marks.empty()) {
+        const int across = std::max(1, (foot.width + mark_gap) / (mark_edge + mark_gap));
+        const int rows = (static_cast<int>(label.marks.size()) + across - 1) / across;
+        foot.height += rows * (mark_edge + mark_gap);
+    }
+    foot.height = std::max(foot.height, foot.edge - 2 * quiet_modules * foot.module);
+    return foot;
+}
+
+void set_foot(Sheet& s, const LabelData& label, const Foot& foot, int floor)
+{
+    s.rule(floor, Role::ink);
+    const int quiet = quiet_modules * foot.module;
+    s.code({s.right() + quiet, floor}, label.code, foot.module);
+    int y = floor + quiet;
+    for (const auto& [text, style] : foot.parts) y += s.paragraph(s.left(), y, foot.width, text, style);
+    int x = s.left();
+    y += mark_gap;
+    for (const HandlingMark mark : label.marks) {
+        if (x > s.left() && x + mark_edge > s.left() + foot.width) {
+            x = s.left();
+            y += mark_edge + mark_gap;
+        }
+        s.page().add(draw(mark, mark_edge), {x, y});
+        x += mark_edge + mark_gap;
+    }
+}
+
+} // namespace
+
+DisplayList lay_out(const LabelData& label, const Words& words, const TextMeasure& measure, shop::LabelForm form)
+{
+    const Extent extent = extent_of(form);
+    const bool roll = form == shop::LabelForm::roll_62, low = extent.height < from_mm(120);
+    Sheet s({extent, margin_of(form)}, words, measure, nullptr);
+    set_sender(s, label, roll || low);
+
+    // The foot takes what it needs, the address the rest; a roll's ends where the foot does.
+    Foot foot = foot_of(s, label, roll || low);
+    const int above_foot = quiet_modules * foot.module;
+    const int address_top =
+        std::max(roll || low ? 0 : usual_address_top, s.y() + from_mm(roll || low ? 10 : 12)); // under a long sender
+    const auto room = [&] { return s.bottom() - foot.height - above_foot - from_mm(2) - address_top; };
+    LabelData shown = label;
+    if (!roll && height_at(s, label, least_size) > room()) { // the address comes before the marks
+        shown.marks.clear();
+        foot = foot_of(s, shown, low);
+    }
+    int floor = s.bottom() - foot.height - above_foot;
+    s.rule(address_top - from_mm(8), Role::ink);
+    s.line(s.left(), address_top - from_mm(6), std::string(words(Word::to)), sender_style);
+    const int size = roll ? from_pt(13) : address_size(s, label, room());
     int y = address_top;
     for (std::size_t i = 0; i < label.to.size(); ++i) {
         const bool country = label.abroad && i + 1 == label.to.size();
@@ -97,28 +220,30 @@ DisplayList lay_out(const LabelData& label, const Words& words, const TextMeasur
         const Style style{size, i == 0 || country ? Face::bold : Face::regular, Role::ink};
         y += s.paragraph(s.left(), y, s.width(), label.to[i], style);
     }
-
-    s.rule(floor, Role::ink);
-    s.code({s.right() + quiet_modules * module, floor}, label.code, module);
-    y = foot_top;
-    for (const auto& [text, style] : foot) y += s.paragraph(s.left(), y, foot_width, text, style);
+    if (roll) floor = y + from_mm(3);
+    set_foot(s, shown, foot, floor);
+    if (roll) s.page().extent.height = floor + above_foot + foot.height + margin_of(form);
     return std::move(s.page());
 }
 
-Document on_a4_sheets(const std::vector<LabelData>& labels, int start_at, const Words& words,
-                      const TextMeasure& measure)
+Document lay_out(const std::vector<LabelData>& labels, int start_at, const Words& words, const TextMeasure& measure,
+                 shop::LabelForm form)
 {
-    const Extent sheet = extent_of(Format::a4);
+    const Extent sheet = extent_of(Format::a4), grid = grid_of(form), one = extent_of(form);
+    const int most = labels_on_a_sheet(form);
     Document document;
-    int place = std::clamp(start_at, 1, 4) - 1;
-    for (const LabelData& one : labels) {
-        if (document.pages.empty() || place == 4) {
-            if (place == 4) place = 0;
+    int place = std::clamp(start_at, 1, most) - 1;
+    for (const LabelData& label : labels) {
+        if (most == 1) {
+            document.pages.push_back(lay_out(label, words, measure, form));
+            continue;
+        }
+        if (document.pages.empty() || place == most) {
+            if (place == most) place = 0;
             document.pages.push_back({sheet, {}});
         }
-        // Quarters of the sheet; A6 is half a millimetre lower than a quarter of A4.
-        const Point corner{place % 2 == 0 ? 0 : sheet.width / 2, place < 2 ? 0 : sheet.height / 2};
-        document.pages.back().add(lay_out(one, words, measure, Format::a6), corner);
+        const Point corner{place % grid.width * one.width, place / grid.width * one.height};
+        document.pages.back().add(lay_out(label, words, measure, form), corner);
         ++place;
     }
     return document;

@@ -1,6 +1,7 @@
-// The address label, 100 × 150 mm or A6, alone or four on an A4 sheet.
+// The address label: alone on its page, several on a sheet, or from a roll, cut to length.
 #pragma once
 
+#include "core/papers/handling_marks.h"
 #include "core/papers/text.h"
 #include "core/papers/words.h"
 #include "core/shop/cupboard.h"
@@ -21,17 +22,24 @@ struct LabelData {
     int part = 1, parts = 1;
     std::string code; // payload
     bool reprint = false;
+    bool returns = false; // on its way back to the workshop
+    std::vector<HandlingMark> marks{};
 };
 
 LabelData label(const shop::Parcel& parcel, const shop::Address& to, const shop::House& house,
                 const std::string& service, int part, int parts);
+// From the buyer to the workshop, to be put into the parcel; who pays its postage is between them.
+LabelData return_label(const shop::Parcel& parcel, const shop::Address& from, const shop::House& house);
 
-// `format`: label_100x150 or a6.
+// Of one label; a roll's is cut as long as the longest label that lay_out makes of it.
+Extent extent_of(shop::LabelForm form);
+int labels_on_a_sheet(shop::LabelForm form); // 1: each has a page of its own
+
 DisplayList lay_out(const LabelData& label, const Words& words, const TextMeasure& measure,
-                    Format format = Format::label_100x150);
+                    shop::LabelForm form = shop::LabelForm::single_100x150);
 
-// Labels of A6 on A4 sheets of four, from place `start_at` (1 to 4) of the first sheet on: begun sheets are used up.
-Document on_a4_sheets(const std::vector<LabelData>& labels, int start_at, const Words& words,
-                      const TextMeasure& measure);
+// Where several go on a sheet, from place `start_at` (from 1) of the first one on: begun sheets are used up.
+Document lay_out(const std::vector<LabelData>& labels, int start_at, const Words& words, const TextMeasure& measure,
+                 shop::LabelForm form);
 
 } // namespace stow::papers

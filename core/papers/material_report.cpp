@@ -90,7 +90,7 @@ Word word_for(shop::Material material)
     return Word::material_other;
 }
 
-Document lay_out(const MaterialReport& report, Format format, const Words& words, const TextMeasure& measure)
+Document lay_out(const MaterialReport& report, const Blank& blank, const Words& words, const TextMeasure& measure)
 {
     const std::string title(words(Word::material_report));
     const std::string days = words.date(report.from) + " – " + words.date(report.until);
@@ -116,7 +116,7 @@ Document lay_out(const MaterialReport& report, Format format, const Words& words
         whole[line.material] += line;
         by_country[line.country][line.material] += line;
     }
-    Sheet s(format, words, measure, head);
+    Sheet s(blank, words, measure, head);
     group(s, std::string(words(Word::all_countries)), whole);
     for (const auto& [country, materials] : by_country) group(s, country_of(country), materials);
     return s.finish(title, title + " · " + days, report.reprint);

@@ -16,7 +16,7 @@ struct MaterialReport {
     bool reprint = false;
 };
 
-Document lay_out(const MaterialReport& report, Format format, const Words& words, const TextMeasure& measure);
+Document lay_out(const MaterialReport& report, const Blank& blank, const Words& words, const TextMeasure& measure);
 
 Word word_for(shop::Material material);
 

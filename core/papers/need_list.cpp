@@ -54,7 +54,7 @@ void entry(Sheet& s, const NeedList::Line& line)
 
 } // namespace
 
-Document lay_out(const NeedList& list, Format format, const Words& words, const TextMeasure& measure)
+Document lay_out(const NeedList& list, const Blank& blank, const Words& words, const TextMeasure& measure)
 {
     const std::string title(words(list.kind == NeedList::Kind::reorder ? Word::reorder_list : Word::making_list));
     const std::string day = words.date(list.day);
@@ -72,7 +72,7 @@ Document lay_out(const NeedList& list, Format format, const Words& words, const 
         }
         if (in_table) column_heads(s, list.kind);
     };
-    Sheet s(format, words, measure, head);
+    Sheet s(blank, words, measure, head);
     for (const NeedList::Group& group : list.groups) {
         in_table = false;
         s.need(from_mm(34)); // a heading never stands alone at the foot

@@ -24,6 +24,6 @@ struct NeedList {
     bool reprint = false;
 };
 
-Document lay_out(const NeedList& list, Format format, const Words& words, const TextMeasure& measure);
+Document lay_out(const NeedList& list, const Blank& blank, const Words& words, const TextMeasure& measure);
 
 } // namespace stow::papers

@@ -64,7 +64,11 @@ std::optional<std::string> to_text(const Payload& payload)
 {
     if (!sound_number(payload.number)) return std::nullopt;
     std::string text = std::string(family) + std::string(version);
-    text += payload.kind == Payload::Kind::parcel ? ":P:" : ":O:";
+    switch (payload.kind) {
+    case Payload::Kind::parcel: text += ":P:"; break;
+    case Payload::Kind::order: text += ":O:"; break;
+    case Payload::Kind::command: text += ":C:"; break;
+    }
     text += payload.number;
     const std::string kept = letters_and_digits(text);
     return text + ":" + *check_37_2(kept);
@@ -93,6 +97,8 @@ tl::expected<Payload, NotOurs> parse_payload(std::string_view scanned)
         payload.kind = Payload::Kind::parcel;
     else if (kind == ":O:")
         payload.kind = Payload::Kind::order;
+    else if (kind == ":C:")
+        payload.kind = Payload::Kind::command;
     else
         return tl::unexpected(NotOurs::damaged);
     if (last - 1 <= colon + 3) return tl::unexpected(NotOurs::damaged);

@@ -1,7 +1,7 @@
-// What a code on our papers says: "SB1:P:2611-017:T". Version of the payload, P for a parcel or O for an order, the
-// number, a check character; never anything personal. Capitals, digits and - : only, so that QR codes stay small
-// (alphanumeric mode; a number with other characters is refused). The check character is that of ISO/IEC 7064,
-// MOD 37-2, over the letters and digits of all that stands before it; it may be '*'.
+// What a code on our papers says: "SB1:P:2611-017:T". Version of the payload, P for a parcel, O for an order or C for a
+// command, the number or the command's word, a check character; never anything personal. Capitals, digits and - : only,
+// so that QR codes stay small (alphanumeric mode; a number with other characters is refused). The check character is
+// that of ISO/IEC 7064, MOD 37-2, over the letters and digits of all that stands before it; it may be '*'.
 #pragma once
 
 #include <optional>
@@ -12,7 +12,7 @@
 namespace stow::papers {
 
 struct Payload {
-    enum class Kind { parcel, order } kind = Kind::parcel;
+    enum class Kind { parcel, order, command } kind = Kind::parcel;
     std::string number;
     friend bool operator==(const Payload&, const Payload&) = default;
 };

@@ -222,7 +222,7 @@ PickSheet pick_sheet(Date day, int round, const std::vector<shop::Parcel>& parce
     return sheet;
 }
 
-Document lay_out(const PickSheet& sheet, Format format, const Words& words, const TextMeasure& measure)
+Document lay_out(const PickSheet& sheet, const Blank& blank, const Words& words, const TextMeasure& measure)
 {
     int pieces = 0;
     for (const PickSheet::Line& line : sheet.lines) pieces += pieces_of(line);
@@ -243,7 +243,7 @@ Document lay_out(const PickSheet& sheet, Format format, const Words& words, cons
         s.line(s.left(), s.y(), what, type::quiet);
         s.down(s.line_height(type::quiet) + from_mm(5));
     };
-    Sheet s(format, words, measure, head);
+    Sheet s(blank, words, measure, head);
     trays(s, sheet);
     s.down(from_mm(3));
     const std::string* shelf = nullptr;

@@ -41,6 +41,6 @@ bool shelf_before(const std::string& a, const std::string& b);
 PickSheet pick_sheet(Date day, int round, const std::vector<shop::Parcel>& parcels,
                      const std::vector<shop::HeldOrder>& orders, const shop::Cupboard& cupboard);
 
-Document lay_out(const PickSheet& sheet, Format format, const Words& words, const TextMeasure& measure);
+Document lay_out(const PickSheet& sheet, const Blank& blank, const Words& words, const TextMeasure& measure);
 
 } // namespace stow::papers

@@ -8,16 +8,16 @@ namespace {
 
 constexpr int top_margin = from_mm(16);
 
-bool is_small(Format format)
+bool is_label(const Extent& extent)
 {
-    return format == Format::label_100x150 || format == Format::a6;
+    return extent.width <= from_mm(110);
 }
 
 } // namespace
 
-Sheet::Sheet(Format format, const Words& words, const TextMeasure& measure, Head head)
-    : extent_(extent_of(format)), margin_(from_mm(is_small(format) ? 6 : 18)),
-      foot_(from_mm(is_small(format) ? 6 : 20)), words_(words), measure_(measure), head_(std::move(head))
+Sheet::Sheet(const Blank& blank, const Words& words, const TextMeasure& measure, Head head)
+    : extent_(blank.extent), margin_(blank.margin), foot_(is_label(extent_) ? margin_ : std::max(from_mm(20), margin_)),
+      words_(words), measure_(measure), head_(std::move(head))
 {
     open_page();
 }
@@ -26,7 +26,7 @@ void Sheet::open_page()
 {
     const bool carried = !document_.pages.empty();
     document_.pages.push_back({extent_, {}});
-    y_ = std::min(top_margin, foot_);
+    y_ = is_label(extent_) ? margin_ : std::max(top_margin, margin_);
     if (head_) head_(*this, carried);
 }
 

@@ -29,7 +29,7 @@ class Sheet {
 public:
     // Draws the head of a page from y() down; `carried` on all pages but the first.
     using Head = std::function<void(Sheet&, bool carried)>;
-    Sheet(Format format, const Words& words, const TextMeasure& measure, Head head);
+    Sheet(const Blank& blank, const Words& words, const TextMeasure& measure, Head head);
 
     const Words& words() const { return words_; }
     int left() const { return margin_; }

@@ -8,7 +8,7 @@ namespace stow::papers {
 
 namespace {
 
-constexpr int count_width = from_mm(14), amount_width = from_mm(28);
+constexpr int count_width = from_mm(14), amount_width = from_mm(28), logo_height = from_mm(16);
 
 bool shows_prices(const Slip& slip)
 {
@@ -32,6 +32,10 @@ void first_head(Sheet& s, const Slip& slip)
         s.line(s.right(), top + edge - quiet_edge, slip.parcel, type::small, Align::end);
     }
     const int text_width = s.width() - edge - from_mm(6);
+    if (!slip.logo.empty()) {
+        s.page().add(Picture{{s.left(), s.y()}, {std::min(text_width, from_mm(60)), logo_height}, slip.logo});
+        s.down(logo_height + from_mm(3));
+    }
     for (std::size_t i = 0; i < slip.sender.size(); ++i) {
         s.down(s.paragraph(s.left(), s.y(), text_width, slip.sender[i], i == 0 ? type::large : type::quiet));
         if (i == 0) s.down(from_mm(1));
@@ -187,7 +191,7 @@ Slip slip(const shop::Parcel& parcel, const std::vector<shop::HeldOrder>& orders
     return made;
 }
 
-Document lay_out(const Slip& slip, Format format, const Words& words, const TextMeasure& measure)
+Document lay_out(const Slip& slip, const Blank& blank, const Words& words, const TextMeasure& measure)
 {
     const std::string title(words(slip.gift ? Word::gift_slip : Word::packing_slip));
     const std::string which = slip.gift ? slip.parcel : orders_text(slip, words);
@@ -204,7 +208,7 @@ Document lay_out(const Slip& slip, Format format, const Words& words, const Text
         s.down(from_mm(11));
         if (in_table) column_heads(s, slip);
     };
-    Sheet s(format, words, measure, head);
+    Sheet s(blank, words, measure, head);
     s.line(s.left(), s.y(), title, type::title);
     s.down(s.line_height(type::title) + from_mm(1));
     if (!slip.gift) s.down(s.paragraph(s.left(), s.y(), s.width(), which, type::quiet));

@@ -34,11 +34,12 @@ struct Slip {
     std::optional<shop::Gift> gift;
     std::string code; // payload of the QR code
     bool reprint = false;
+    std::string logo{}; // a picture file; empty: none
 };
 
 Slip slip(const shop::Parcel& parcel, const std::vector<shop::HeldOrder>& orders, const shop::Cupboard& cupboard,
           int part, int parts);
 
-Document lay_out(const Slip& slip, Format format, const Words& words, const TextMeasure& measure);
+Document lay_out(const Slip& slip, const Blank& blank, const Words& words, const TextMeasure& measure);
 
 } // namespace stow::papers

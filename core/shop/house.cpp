@@ -19,4 +19,24 @@ std::optional<PaperSize> paper_size(std::string_view name)
     return std::nullopt;
 }
 
+std::string_view name_of(LabelForm form)
+{
+    switch (form) {
+    case LabelForm::single_100x150: return "100x150";
+    case LabelForm::single_a6: return "a6";
+    case LabelForm::roll_62: return "62";
+    case LabelForm::a4_of_4: return "a4x4";
+    case LabelForm::a4_of_6: return "a4x6";
+    }
+    return {};
+}
+
+std::optional<LabelForm> label_form(std::string_view name)
+{
+    for (const LabelForm form : all_label_forms) {
+        if (name_of(form) == name) return form;
+    }
+    return std::nullopt;
+}
+
 } // namespace stow::shop

@@ -5,6 +5,7 @@
 #include "core/measure/quantity.h"
 #include "core/shop/orders.h"
 
+#include <array>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -14,6 +15,16 @@ namespace stow::shop {
 enum class PaperSize { a4, letter };
 std::string_view name_of(PaperSize size);
 std::optional<PaperSize> paper_size(std::string_view name);
+
+// What address labels are printed on: one a page (100 × 150 mm, A6, or a roll of 62 mm cut to length), or several on an
+// A4 sheet.
+enum class LabelForm { single_100x150, single_a6, roll_62, a4_of_4, a4_of_6 };
+inline constexpr std::array all_label_forms{LabelForm::single_100x150, LabelForm::single_a6, LabelForm::roll_62,
+                                            LabelForm::a4_of_4, LabelForm::a4_of_6};
+std::string_view name_of(LabelForm form); // "100x150", "a6", "62", "a4x4", "a4x6"
+std::optional<LabelForm> label_form(std::string_view name);
+
+inline constexpr Length least_margin = mm(8), most_margin = mm(40); // of sheets
 
 struct House {
     Address address; // sender on labels and lists
@@ -35,6 +46,9 @@ struct House {
     int service_percent = 95; // chance of not running out of a supply while an order of it is on its way
     int forget_months = 0;    // buyers' names and addresses are erased so long after the order; 0: kept
     PaperSize paper = PaperSize::a4;
+    Length margin = mm(18); // left and right on sheets
+    LabelForm label_form = LabelForm::single_100x150;
+    std::string logo{}; // a picture file, for slips; empty: none
     friend bool operator==(const House&, const House&) = default;
 };
 

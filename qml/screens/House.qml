@@ -14,6 +14,18 @@ Page {
     aside: qsTr("Enter keeps a line")
     footed: false
 
+    headRight: [
+        Button {
+            text: qsTr("Command cards")
+            keyHint: "Ctrl K"
+            onClicked: screen.controller.printCommandCards()
+        }
+    ]
+    Shortcut {
+        sequence: "Ctrl+K"
+        onActivated: screen.controller.printCommandCards()
+    }
+
     ListView {
         id: list
         anchors.fill: parent

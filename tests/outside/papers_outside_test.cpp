@@ -13,6 +13,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <set>
+
 namespace stow::outside {
 namespace {
 
@@ -82,6 +84,49 @@ TEST_P(AtDpi, CodesOfLabelsAreReadInBlackOnly)
     ASSERT_TRUE(rendered.written());
     EXPECT_THAT(rendered.codes(1, GetParam()), ElementsAre(code_of("2611-017")));
     EXPECT_THAT(rendered.codes(2, GetParam()), ElementsAre(code_of("2611-018")));
+}
+
+// 2 % of the pixels turned over, the paper laid askew by five degrees: as off a worn thermal head. A scanner looks many
+// times a second; it may look as often as this. (At 300 dpi the first look reads all, at 150 about half of them.)
+constexpr unsigned looks = 8;
+TEST_P(AtDpi, CodesOfLabelsAreReadThroughNoiseAndAskew)
+{
+    const painting::FontMeasure measure;
+    for (const shop::LabelForm form : shop::all_label_forms) {
+        LabelData label = samples::abroad_label();
+        label.code = code_of(label.parcel);
+        label.marks = {HandlingMark::fragile, HandlingMark::this_way_up};
+        const Rendered rendered(Document{"label", {lay_out(label, english, measure, form)}}, true);
+        ASSERT_TRUE(rendered.written());
+        for (const double degrees : {-5.0, 0.0, 5.0}) {
+            std::vector<std::string> codes;
+            for (unsigned look = 1; look <= looks && codes.empty(); ++look) {
+                codes = rendered.codes_of_worse(1, GetParam(), 0.02, degrees, look);
+            }
+            EXPECT_THAT(codes, ElementsAre(code_of("2611-018"))) << shop::name_of(form) << " turned by " << degrees;
+        }
+    }
+}
+
+TEST_P(AtDpi, CommandCardsAreRead)
+{
+    const painting::FontMeasure measure;
+    const Rendered rendered(command_cards(Format::a4, german, measure), true);
+    ASSERT_TRUE(rendered.written());
+    std::set<std::string> codes; // of looks from several sides: seven codes at once are more than it is made for
+    for (const double degrees : {0.0, -2.0, 2.0}) {
+        for (const std::string& code : rendered.codes_of_worse(1, GetParam(), 0, degrees, 1)) codes.insert(code);
+    }
+    std::vector<Command> read;
+    for (const std::string& code : codes) {
+        const auto payload = parse_payload(code);
+        ASSERT_TRUE(payload) << code;
+        EXPECT_EQ(payload->kind, Payload::Kind::command);
+        const auto known = command(payload->number);
+        ASSERT_TRUE(known) << code;
+        read.push_back(*known);
+    }
+    EXPECT_THAT(read, testing::UnorderedElementsAreArray(all_commands));
 }
 
 TEST_P(AtDpi, PagesHaveTheirTrueSize)

@@ -3,10 +3,12 @@
 #include "app/painting/paint.h"
 
 #include <QFile>
+#include <QPainter>
 #include <QProcess>
 #include <QStringList>
 
 #include <algorithm>
+#include <random>
 
 namespace stow::outside {
 
@@ -56,9 +58,50 @@ QImage Rendered::page(int number, int dpi) const
 
 std::vector<std::string> Rendered::codes(int number, int dpi) const
 {
+    return read(picture(number, dpi));
+}
+
+std::vector<std::string> Rendered::codes_of_worse(int number, int dpi, double noise, double degrees,
+                                                  unsigned seed) const
+{
+    QImage page = this->page(number, dpi).convertToFormat(QImage::Format_Grayscale8);
+    QImage askew(page.size(), QImage::Format_Grayscale8);
+    askew.fill(Qt::white);
+    QPainter painter(&askew);
+    painter.setRenderHint(QPainter::SmoothPixmapTransform);
+    painter.translate(page.width() / 2.0, page.height() / 2.0);
+    painter.rotate(degrees);
+    painter.translate(-page.width() / 2.0, -page.height() / 2.0);
+    painter.drawImage(0, 0, page);
+    painter.end();
+    std::mt19937 random(seed);
+    std::bernoulli_distribution worn(noise);
+    for (int y = 0; y < askew.height(); ++y) {
+        uchar* line = askew.scanLine(y);
+        for (int x = 0; x < askew.width(); ++x) {
+            if (worn(random)) line[x] = static_cast<uchar>(255 - line[x]);
+        }
+    }
+    // No lens sees single pixels: each counts with its neighbours.
+    QImage seen = askew;
+    for (int y = 1; y + 1 < askew.height(); ++y) {
+        for (int x = 1; x + 1 < askew.width(); ++x) {
+            int sum = 0;
+            for (int dy = -1; dy <= 1; ++dy) {
+                for (int dx = -1; dx <= 1; ++dx) sum += askew.constScanLine(y + dy)[x + dx];
+            }
+            seen.scanLine(y)[x] = static_cast<uchar>(sum / 9);
+        }
+    }
+    const QString file = folder_.filePath(QStringLiteral("worse.pgm"));
+    return seen.save(file) ? read(file) : std::vector<std::string>{};
+}
+
+std::vector<std::string> Rendered::read(const QString& picture)
+{
     const auto read =
         output_of(STOW_ZBARIMG, {QStringLiteral("--quiet"), QStringLiteral("--raw"), QStringLiteral("-Sdisable"),
-                                 QStringLiteral("-Sqrcode.enable"), picture(number, dpi)});
+                                 QStringLiteral("-Sqrcode.enable"), picture});
     std::vector<std::string> found;
     if (!read) return found;
     for (const QByteArray& line : read->split('\n')) {

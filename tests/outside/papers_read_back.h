@@ -22,10 +22,14 @@ public:
     std::string text() const;                                  // all pages, as pdftotext lays it out
     QImage page(int number, int dpi) const;                    // from 1
     std::vector<std::string> codes(int number, int dpi) const; // what zbarimg reads on the page, sorted
-    std::string raw() const;                                   // the bytes of the file
+    // The same of a worse picture: the sheet laid askew, each pixel turned over with this chance, seen by a lens that
+    // takes each pixel with its neighbours.
+    std::vector<std::string> codes_of_worse(int number, int dpi, double noise, double degrees, unsigned seed) const;
+    std::string raw() const; // the bytes of the file
 
 private:
     QString picture(int number, int dpi) const; // its file
+    static std::vector<std::string> read(const QString& picture);
 
     QTemporaryDir folder_;
     QString file_;

@@ -12,7 +12,7 @@ namespace stow::quick {
 namespace {
 
 // Programs that write down what they are asked, and answer from files in their folder: `refuses` (lp's complaint),
-// `waiting` (jobs that are not completed), `stopped` (why the printer is).
+// `waiting` (jobs that are not completed), `ended` (those that are, with why), `stopped` (why the printer is).
 class FakePrintSystem {
 public:
     FakePrintSystem()
@@ -21,7 +21,8 @@ public:
                   "if [ -f ${0%lp}refuses ]; then cat ${0%lp}refuses >&2; exit 1; fi\n"
                   "n=$(wc -l < $0.log); echo \"$2-$n root 1024 today\" >> ${0%lp}waiting\n"
                   "echo \"request id is $2-$n (1 file(s))\"\n");
-        put("lpstat", "case $1 in\n"
+        put("lpstat", "if [ \"$2\" = completed ]; then cat ${0%lpstat}ended; exit 0; fi\n"
+                      "case $1 in\n"
                       "-W) if [ -f ${0%lpstat}waiting ]; then cat ${0%lpstat}waiting; fi ;;\n"
                       "-p) if [ -f ${0%lpstat}stopped ]; then\n"
                       "echo \"printer $2 disabled since Wed Nov 25 23:12:45 2026 -\"; "
@@ -73,6 +74,8 @@ private slots:
     void only_papers_that_have_a_printer_are_sent();
     void a_refused_paper_says_so_and_is_sent_again_once();
     void a_stopped_printer_prints_nothing_later_by_surprise();
+    void a_job_that_the_system_gives_up_is_not_taken_for_printed();
+    void what_was_not_printed_is_known_after_a_restart();
     void without_a_print_system_the_day_goes_on();
     void ways_are_read_as_typed();
 
@@ -149,6 +152,49 @@ void PrintingTest::a_stopped_printer_prints_nothing_later_by_surprise()
     shop.at().press(Qt::Key_P, Qt::ControlModifier);
     QTRY_COMPARE(system.asked("lp").size(), 2);
     QTRY_VERIFY(shop.desk().printTrouble().isEmpty());
+}
+
+void PrintingTest::a_job_that_the_system_gives_up_is_not_taken_for_printed()
+{
+    const FakePrintSystem system;
+    Workshop shop(*planned_);
+    QVERIFY(round_started(shop));
+    QTRY_COMPARE(system.asked("lp").size(), 1);
+    // As lpstat -W completed -l -o writes it (cups 2.4, systemv/lpstat.c); the reason is RFC 8011's.
+    system.tell("ended", "LABELS-1 root 1024 Wed Nov 25 23:12:45 2026\n\tStatus: Filter failed\n"
+                         "\tAlerts: aborted-by-system\n\tqueued for LABELS\n");
+    system.tell("waiting", "");
+    QTRY_VERIFY_WITH_TIMEOUT(shop.at().reads(QStringLiteral("given up by the print system")), 15'000);
+    QVERIFY(shop.at().named(QStringLiteral("Send again"), QAccessible::Button) != nullptr);
+    system.tell("ended", "LABELS-2 root 1024 Wed Nov 25 23:12:45 2026\n\tAlerts: job-completed-successfully\n");
+    shop.at().press(Qt::Key_P, Qt::ControlModifier);
+    QTRY_COMPARE(system.asked("lp").size(), 2);
+    system.tell("waiting", "");
+    QTest::qWait(4'000); // longer than between two looks
+    QVERIFY2(shop.desk().printTrouble().isEmpty(), qPrintable(shop.desk().printTrouble()));
+}
+
+void PrintingTest::what_was_not_printed_is_known_after_a_restart()
+{
+    const FakePrintSystem system;
+    system.tell("refuses", "lp: Error - The printer or class does not exist.\n");
+    Workshop shop(*planned_);
+    QVERIFY(round_started(shop));
+    QTRY_VERIFY(!shop.desk().printTrouble().isEmpty());
+    shop.close();
+    system.tell("refuses", {});
+    QVERIFY(shop.open());
+    QVERIFY2(shop.at().reads(QStringLiteral("Not printed: Labels")), qPrintable(shop.at().all_words()));
+    QCOMPARE(system.asked("lp").size(), 1); // nothing by surprise
+    shop.at().press(Qt::Key_P, Qt::ControlModifier);
+    QTRY_COMPARE(system.asked("lp").size(), 2);
+    QTRY_VERIFY(shop.desk().printTrouble().isEmpty());
+    // What was on its way is looked for: it is in no queue any more.
+    system.tell("waiting", "");
+    shop.close();
+    QVERIFY(shop.open());
+    QTest::qWait(500);
+    QVERIFY2(shop.desk().printTrouble().isEmpty(), qPrintable(shop.desk().printTrouble()));
 }
 
 void PrintingTest::without_a_print_system_the_day_goes_on()

@@ -45,10 +45,22 @@ std::vector<Paper> every_paper()
         Document labels;
         labels.pages = {lay_out(samples::home_label(), words, measure),
                         lay_out(samples::abroad_label(), words, measure),
-                        lay_out(samples::abroad_label(), words, measure, Format::a6)};
+                        lay_out(samples::abroad_label(), words, measure, shop::LabelForm::single_a6)};
+        for (const shop::LabelForm form : shop::all_label_forms) {
+            for (LabelData label : {samples::home_label(), samples::abroad_label()}) {
+                label.marks = {HandlingMark::fragile, HandlingMark::this_way_up, HandlingMark::keep_from_sun,
+                               HandlingMark::keep_dry};
+                labels.pages.push_back(lay_out(label, words, measure, form));
+                label.returns = true;
+                labels.pages.push_back(lay_out(label, words, measure, form));
+            }
+        }
         papers.push_back({"labels", std::move(labels), false});
-        papers.push_back({"label sheets",
-                          on_a4_sheets(std::vector<LabelData>(5, samples::abroad_label()), 3, words, measure), false});
+        papers.push_back(
+            {"label sheets",
+             lay_out(std::vector<LabelData>(5, samples::abroad_label()), 3, words, measure, shop::LabelForm::a4_of_4),
+             false});
+        papers.push_back({"command cards", command_cards(Format::a4, words, measure), false});
         papers.push_back({"gift note", gift_note(*samples::gift_slip().gift, measure), false});
     }
     return papers;
@@ -363,7 +375,7 @@ TEST(HandOver, CountsWhatTheCarrierSigns)
 TEST(LabelSheets, BeginAtTheLabelAskedFor)
 {
     const std::vector<LabelData> three(3, samples::home_label());
-    const Document document = on_a4_sheets(three, 3, english, measure);
+    const Document document = lay_out(three, 3, english, measure, shop::LabelForm::a4_of_4);
     ASSERT_EQ(document.pages.size(), 2U); // two on the begun sheet, one on the next
     const auto starts = [&](const DisplayList& page) {
         std::vector<Point> found;
@@ -379,7 +391,7 @@ TEST(LabelSheets, BeginAtTheLabelAskedFor)
     EXPECT_GT(first[1].x, from_mm(105));
     ASSERT_EQ(second.size(), 1U);
     EXPECT_LT(second[0].y, from_mm(148));
-    EXPECT_TRUE(on_a4_sheets({}, 1, english, measure).pages.empty());
+    EXPECT_TRUE(lay_out(std::vector<LabelData>{}, 1, english, measure, shop::LabelForm::a4_of_6).pages.empty());
 }
 
 TEST(GiftNote, SaysTheMessageAndTheGiverOnly)

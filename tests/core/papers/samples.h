@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/papers/bench_card.h"
+#include "core/papers/command_cards.h"
 #include "core/papers/customs.h"
 #include "core/papers/gift_note.h"
 #include "core/papers/hand_over.h"
