@@ -27,14 +27,14 @@ cmake --build build/asan
 # The long draws of cases are for the release build: under the sanitizers they would take an hour.
 STOW_EXTENT=usual ctest --test-dir build/asan -j2 --quiet --output-on-failure
 
-if [ "$extent" = full ]; then
-    echo "== parsers under libFuzzer"
-    sh tests/fuzz/run.sh 600
-fi
+echo "== parsers under libFuzzer"
+if [ "$extent" = full ]; then seconds=600; else seconds=30; fi
+sh tests/fuzz/run.sh build/asan "$seconds"
 
-echo "== clang-tidy"
+echo "== clang-tidy and cppcheck"
 configure build -DSTOW_KIND=release -DSTOW_TESTS=ON
 sh tests/scripts/tidy.sh build "$extent"
+sh tests/scripts/cppcheck.sh
 
 echo "== release build and all tests"
 cmake --build build

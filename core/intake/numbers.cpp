@@ -102,7 +102,7 @@ MoneyRead read_money(std::string_view text, const Currency& currency, char decim
     const auto first = std::find_if(amount.begin(), amount.end(), is_letter);
     const auto last = std::find_if_not(first, amount.end(), is_letter);
     if (first != last) {
-        letters.assign(first, last);
+        letters = std::string(first, last);
         amount.erase(first, last);
     }
     MoneyRead read;

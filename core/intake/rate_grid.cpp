@@ -40,10 +40,10 @@ using Cells =
 
 class Composer {
 public:
-    explicit Composer(const TypedSheet& sheet) : sheet_(sheet)
+    explicit Composer(const TypedSheet& sheet)
+        : sheet_(sheet), text_(line({"record", "name", "service", "zone", "format", "grams", "price", "percent", "from",
+                                     "until", "details"}))
     {
-        text_ = line(
-            {"record", "name", "service", "zone", "format", "grams", "price", "percent", "from", "until", "details"});
     }
 
     std::string text()

@@ -116,7 +116,7 @@ void gift_words(Sheet& s, const shop::Gift& gift)
     if (!gift.message.empty()) {
         for (const std::string& line : s.wrapped(gift.message, width, message)) {
             s.need(s.line_height(message) + from_mm(1));
-            s.line(s.left(), s.y(), line, message);
+            s.paragraph(s.left(), s.y(), width, line, message);
             s.down(s.line_height(message) + from_mm(1));
         }
         s.down(from_mm(3));

@@ -75,7 +75,7 @@ void SizeBound::pick(const Node& node, const std::vector<double>& reduced, std::
                       [&](std::size_t a, std::size_t b) {
                           const bool a_open = node.fixed[a] == Fixed::open, b_open = node.fixed[b] == Fixed::open;
                           if (a_open != b_open) return a_open;
-                          return reduced[a] < reduced[b] || (reduced[a] == reduced[b] && a < b);
+                          return std::pair(reduced[a], a) < std::pair(reduced[b], b);
                       });
     picked.resize(take);
 }

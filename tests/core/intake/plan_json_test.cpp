@@ -3,6 +3,7 @@
 #include "core/intake/json_members.h"
 #include "core/intake/plan_json.h"
 
+#include <cstdlib>
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
@@ -105,7 +106,10 @@ struct Filler {
 // How many members an aggregate has: as many as it can be made from.
 struct Anything {
     template <class T>
-    operator T() const;
+    operator T() const // never called: only whether it could be is asked
+    {
+        std::abort();
+    }
 };
 template <class T, class... As>
 constexpr std::size_t member_count()

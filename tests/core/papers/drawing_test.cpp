@@ -41,7 +41,7 @@ rc::Gen<std::vector<Placement>> heaps()
             for (const auto& [which, axis, tenths] : cuts) {
                 const std::size_t i = static_cast<std::size_t>(which) % heap.size();
                 Placement far = heap[i];
-                const auto halve = [&](Length Size::*side) {
+                const auto halve = [&, tenths = tenths](Length Size::*side) {
                     const Length first{(heap[i].size.*side).units * tenths / 10};
                     if (first.units == 0 || first == heap[i].size.*side) return;
                     far.size.*side = far.size.*side - first;

@@ -410,9 +410,16 @@ TEST(Property, ProvingLaterKeepsToTheStock)
 
 TEST(Property, AStoppedProofKeepsThePlanItHad)
 {
-    Workshop shop = busy(2);
-    shop.wish.prove = false;
-    DayPlan plan = shop.plan();
+    // A day that leaves something to prove; which seed gives one depends on the compiler's order of arguments.
+    Workshop shop;
+    DayPlan plan;
+    const auto proven = [](const ParcelPlan& p) { return p.proven_smallest; };
+    for (unsigned seed = 2; seed < 20; ++seed) {
+        shop = busy(seed);
+        shop.wish.prove = false;
+        plan = shop.plan();
+        if (!std::all_of(plan.parcels.begin(), plan.parcels.end(), proven)) break;
+    }
     const std::string before = written(plan);
     const std::atomic<bool> cancelled{true};
     stow::Run run({}, &cancelled);
