@@ -2,6 +2,7 @@
 
 #include "app/words/book.h"
 #include "core/book/daily_copies.h"
+#include "core/book/tables.h"
 
 namespace stow::command {
 
@@ -63,6 +64,33 @@ int list_copies(Context& context)
     return done;
 }
 
+int write_out(Context& context, const std::string& folder)
+{
+    const auto day = open_day(context);
+    if (!day) return book_unusable;
+    const auto written = book::write_tables(day->book(), folder);
+    if (!written) {
+        say(context.err, words::problem(written.error()));
+        return refused;
+    }
+    say(context.err, QObject::tr("%n tables, %1 rows. Buyers' names and addresses are in them.", nullptr,
+                                 static_cast<int>(written->tables))
+                         .arg(written->rows));
+    return done;
+}
+
+int read_in(Context& context, const std::string& folder)
+{
+    const auto read = book::read_tables(folder, context.book);
+    if (!read) {
+        say(context.err, words::problem(read.error()));
+        return refused;
+    }
+    say(context.err, QObject::tr("A shop book of %n tables, %1 rows, checked", nullptr, static_cast<int>(read->tables))
+                         .arg(read->rows));
+    return done;
+}
+
 } // namespace
 
 void add_backup(CLI::App& app, Context& context)
@@ -72,6 +100,15 @@ void add_backup(CLI::App& app, Context& context)
     auto* backup_command = app.add_subcommand("backup", "Copy the shop book to FILE while it may be open; checked");
     backup_command->add_option("FILE", *file)->required();
     backup_command->callback([&context, file] { context.exit = backup(context, *file); });
+
+    auto* tables = app.add_subcommand("tables", "The whole shop book as tables (CSV), and a book made of them");
+    tables->require_subcommand(1);
+    auto* out = tables->add_subcommand("out", "Write them into FOLDER, which is new or empty");
+    out->add_option("FOLDER", *file)->required();
+    out->callback([&context, file] { context.exit = write_out(context, *file); });
+    auto* in = tables->add_subcommand("in", "Make the book, which must not be there yet, of the tables in FOLDER");
+    in->add_option("FOLDER", *file)->required();
+    in->callback([&context, file] { context.exit = read_in(context, *file); });
 
     auto* restore_command = app.add_subcommand("restore", "Put the copy FILE in the place of the shop book");
     const auto only_look = std::make_shared<bool>(false), list = std::make_shared<bool>(false);

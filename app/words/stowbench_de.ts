@@ -1854,6 +1854,20 @@
                 <numerusform>Die Daten von %n Käufern sind alt und wurden gelöscht.</numerusform>
             </translation>
         </message>
+        <message numerus="yes">
+            <source>%n tables, %1 rows. Buyers&apos; names and addresses are in them.</source>
+            <translation>
+                <numerusform>eine Tabelle, %1 Zeilen. Namen und Adressen der Käufer stehen darin.</numerusform>
+                <numerusform>%n Tabellen, %1 Zeilen. Namen und Adressen der Käufer stehen darin.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>A shop book of %n tables, %1 rows, checked</source>
+            <translation>
+                <numerusform>Ein Ladenbuch aus einer Tabelle, %1 Zeilen, geprüft</numerusform>
+                <numerusform>Ein Ladenbuch aus %n Tabellen, %1 Zeilen, geprüft</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>RatePartsPanel</name>

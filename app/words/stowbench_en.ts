@@ -73,6 +73,20 @@
             <numerusform>The data of %n buyers is old and was erased.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n tables, %1 rows. Buyers&apos; names and addresses are in them.</source>
+        <translation>
+            <numerusform>%n table, %1 rows. Buyers&apos; names and addresses are in it.</numerusform>
+            <numerusform>%n tables, %1 rows. Buyers&apos; names and addresses are in them.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>A shop book of %n tables, %1 rows, checked</source>
+        <translation>
+            <numerusform>A shop book of %n table, %1 rows, checked</numerusform>
+            <numerusform>A shop book of %n tables, %1 rows, checked</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>View</name>

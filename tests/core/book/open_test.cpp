@@ -160,6 +160,49 @@ TEST(OpenBook, SaysWhenAnotherProgramIsWriting)
     EXPECT_TRUE(Book::open(path));
 }
 
+// A book that may be read and not written is refused with a reason, and stays as it is. Root may write all, so another
+// user tries (65534 is nobody).
+TEST(OpenBook, SaysWhenItMayOnlyBeRead)
+{
+    const Folder folder;
+    const auto path = folder / "shop.book";
+    Book::open(path).value();
+    using std::filesystem::perms;
+    const perms all_read = perms::owner_read | perms::group_read | perms::others_read;
+    std::filesystem::permissions(path, all_read);
+    std::filesystem::permissions(path.parent_path(),
+                                 all_read | perms::owner_exec | perms::group_exec | perms::others_exec);
+    const std::string before = read_file(path);
+    const auto opens_as_nobody = [&] {
+        if (::geteuid() == 0 && ::setuid(65534) != 0) return 2;
+        const auto book = Book::open(path);
+        return !book && book.error().fault == OpenFault::unreadable && !book.error().detail.empty() ? 0 : 1;
+    };
+    EXPECT_EXIT(::_exit(opens_as_nobody()), testing::ExitedWithCode(0), "");
+    std::filesystem::permissions(path.parent_path(), perms::owner_all);
+    EXPECT_EQ(read_file(path), before);
+}
+
+// The clock of the machine was set back: what was done last is still what is undone first, and all adds up.
+TEST(OpenBook, WorksOnWhenTheClockWentBack)
+{
+    SmallShop shop;
+    shop.stock_up();
+    const shop::ParcelId first = shop.labelled("1001");
+    shop.now -= std::chrono::hours(24 * 40);
+    const shop::ParcelId second = shop.labelled("1002");
+    EXPECT_NE(parcel(shop.book, first)->parcel.number, parcel(shop.book, second)->parcel.number);
+    const auto all = steps(shop.book);
+    for (std::size_t i = 1; i < all.size(); ++i) EXPECT_GT(all[i - 1].id.value, all[i].id.value) << "newest first";
+    const auto last = last_undoable(shop.book);
+    ASSERT_TRUE(last);
+    EXPECT_EQ(last->at, shop.now);
+    ASSERT_TRUE(undo(shop.book, last->id));
+    EXPECT_EQ(parcel(shop.book, second)->parcel.state, shop::ParcelState::packed);
+    EXPECT_EQ(parcel(shop.book, first)->parcel.state, shop::ParcelState::labelled);
+    EXPECT_TRUE(verify(shop.book).empty());
+}
+
 TEST(Migrations, AFailingOneLeavesTheBookAsItWas)
 {
     const Folder folder;
