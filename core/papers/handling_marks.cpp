@@ -1,6 +1,6 @@
 #include "core/papers/handling_marks.h"
 
-#include <algorithm>
+#include <array>
 
 namespace stow::papers {
 
@@ -90,6 +90,7 @@ void umbrella(Drawing& d)
     constexpr std::array<Point, 13> around{Point{0, 100}, {26, 97},  {50, 87},  {71, 71},  {87, 50},
                                            {97, 26},      {100, 0},  {97, -26}, {87, -50}, {71, -71},
                                            {50, -87},     {26, -97}, {0, -100}};
+    dome.reserve(around.size());
     for (const Point& p : around) dome.push_back({50 - p.y * 40 / 100, 62 - p.x * 40 / 100});
     d.shape(std::move(dome));
     d.line({{50, 62}, {50, 86}}, 5);

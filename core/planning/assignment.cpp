@@ -1,6 +1,7 @@
 #include "core/planning/assignment.h"
 
 #include <algorithm>
+#include <stdexcept>
 
 namespace stow::planning {
 
@@ -93,16 +94,16 @@ private:
         std::size_t from = none;
     };
 
-    const Option* option(std::size_t order, std::size_t node) const
+    const Option& option(std::size_t order, std::size_t node) const
     {
         for (const Option& o : arcs_[order].options) {
-            if (o.limit == node) return &o;
+            if (o.limit == node) return o;
         }
-        return nullptr;
+        throw std::logic_error("an order lies where it cannot go");
     }
     const Option& here(std::size_t order) const
     {
-        return at_[order] == none ? *arcs_[order].out : *option(order, at_[order]);
+        return at_[order] == none ? *arcs_[order].out : option(order, at_[order]);
     }
     bool has_room(std::size_t node) const { return node == nowhere_ || room_[node] > 0; }
     bool is_box(std::size_t node) const { return is_box_[node]; }
@@ -182,7 +183,7 @@ private:
             return moves;
         }
         for (const std::size_t holder : holders_[node]) {
-            const Levels& now = option(holder, node)->cost;
+            const Levels& now = option(holder, node).cost;
             for (const Option& o : arcs_[holder].options) {
                 if (o.limit != node) note(o.limit, o.cost - now, holder);
             }
