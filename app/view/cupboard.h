@@ -190,6 +190,7 @@ public:
     RowModel* behind() { return &behind_; }
     QString behindTitle() const { return behind_title_; }
     QString covers() const { return covers_; }
+    bool busy() const { return work_.running(); }
     QString period() const;
     SketchScene weeks() const { return weeks_; }
     // Years of parcels are not read for a screen that nobody looks at: she looks, and the rows are made.

@@ -16,7 +16,10 @@ FocusScope {
     signal opened
     signal closed
 
+    property Item before: null // had the keys when the sheet came, and gets them back
+
     function open() {
+        if (!visible) before = Window.window ? Window.window.activeFocusItem : null;
         visible = true;
         forceActiveFocus();
         opened();
@@ -24,6 +27,7 @@ FocusScope {
     function close() {
         if (!visible) return;
         visible = false;
+        if (before) before.forceActiveFocus();
         closed();
     }
 

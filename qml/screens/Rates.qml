@@ -47,7 +47,7 @@ Page {
             parts.show();
         } else if (event.key === Qt.Key_Y) controller.nextYear();
         else if (event.key === Qt.Key_E) save.open();
-        else if (event.key === Qt.Key_P) parts.show();
+        else if (event.key === Qt.Key_P && controller.open) parts.show();
         else if (event.key === Qt.Key_G) screen.go(0, 0);
         else if (event.key === Qt.Key_T) tryIt.forceActiveFocus();
         else if (event.key === Qt.Key_Right) controller.current = controller.current + 1;

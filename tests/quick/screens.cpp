@@ -159,6 +159,10 @@ int main(int argc, char** argv)
     for (std::size_t i = 0; i < shelves.size(); ++i) {
         pictures.press(static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(i)));
         pictures.take(QStringLiteral("cupboard_%1").arg(QLatin1String(shelves.at(i))));
+        if (i == 3 && desk.cupboard()->records()->busy()) { // a long stretch is added up beside the window
+            for (int waits = 0; desk.cupboard()->records()->busy() && waits < 300; ++waits) QTest::qWait(100);
+            pictures.take(QStringLiteral("cupboard_records_long"));
+        }
         if (i == 6) {
             desk.cupboard()->beforeSale()->ask(0, QStringLiteral("2"), QStringLiteral("DE"), {});
             pictures.take(QStringLiteral("cupboard_before_sale_asked"));
