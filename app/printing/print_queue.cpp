@@ -210,14 +210,8 @@ QString PrintQueue::kept() const
     QStringList lines;
     for (const Job& job : jobs_) {
         if (job.state == Job::State::gone) continue;
-        const QStringList parts{job.paper,
-                                job.file,
-                                job.way.printer,
-                                job.way.media,
-                                job.way.tray,
-                                job.id,
-                                QString::number(static_cast<int>(job.state)),
-                                job.why};
+        const QStringList parts{job.paper, job.file, job.way.printer, job.way.media, job.way.tray, job.id, job.why,
+                                QString::number(static_cast<int>(job.state))};
         lines += parts.join(QLatin1Char('\t'));
     }
     return lines.join(QLatin1Char('\n'));
@@ -228,9 +222,9 @@ void PrintQueue::remember(const QString& kept)
     for (const QString& line : kept.split(QLatin1Char('\n'), Qt::SkipEmptyParts)) {
         const QStringList parts = line.split(QLatin1Char('\t'));
         if (parts.size() != 8) continue;
-        Job job{parts[0], parts[1], {parts[2], parts[3], parts[4]}, parts[5], Job::State::refused, parts[7]};
+        Job job{parts[0], parts[1], {parts[2], parts[3], parts[4]}, parts[5], Job::State::refused, parts[6]};
         const bool had_number = !job.id.isEmpty();
-        if (parts[6].toInt() != static_cast<int>(Job::State::refused)) {
+        if (parts[7].toInt() != static_cast<int>(Job::State::refused)) {
             job.state = had_number ? Job::State::queued : Job::State::refused;
             if (!had_number) job.why = tr("no answer: see what the printer has before sending again");
         }

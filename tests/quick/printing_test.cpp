@@ -11,13 +11,15 @@ namespace stow::quick {
 
 namespace {
 
-// Programs that write down what they are asked, and answer from files in their folder: `refuses` (lp's complaint),
+// Programs that write down what they are asked, and answer from files in their folder: `slow` (lp does not
+// come to an end), `refuses` (its complaint),
 // `waiting` (jobs that are not completed), `ended` (those that are, with why), `stopped` (why the printer is).
 class FakePrintSystem {
 public:
     FakePrintSystem()
     {
         put("lp", "echo \"$*\" >> $0.log\n"
+                  "if [ -f ${0%lp}slow ]; then exec sleep 20; fi\n"
                   "if [ -f ${0%lp}refuses ]; then cat ${0%lp}refuses >&2; exit 1; fi\n"
                   "n=$(wc -l < $0.log); echo \"$2-$n root 1024 today\" >> ${0%lp}waiting\n"
                   "echo \"request id is $2-$n (1 file(s))\"\n");
@@ -76,6 +78,7 @@ private slots:
     void a_stopped_printer_prints_nothing_later_by_surprise();
     void a_job_that_the_system_gives_up_is_not_taken_for_printed();
     void what_was_not_printed_is_known_after_a_restart();
+    void ended_in_the_middle_of_printing_it_asks_for_the_paper();
     void without_a_print_system_the_day_goes_on();
     void ways_are_read_as_typed();
 
@@ -195,6 +198,26 @@ void PrintingTest::what_was_not_printed_is_known_after_a_restart()
     QVERIFY(shop.open());
     QTest::qWait(500);
     QVERIFY2(shop.desk().printTrouble().isEmpty(), qPrintable(shop.desk().printTrouble()));
+}
+
+// Between sending and hearing of it: whether the label exists only she can see.
+void PrintingTest::ended_in_the_middle_of_printing_it_asks_for_the_paper()
+{
+    const FakePrintSystem system;
+    system.tell("slow", "");
+    Workshop shop(*planned_);
+    QVERIFY(round_started(shop));
+    QTRY_COMPARE(system.asked("lp").size(), 1);
+    shop.close();
+    system.tell("slow", {});
+    QVERIFY(shop.open());
+    QVERIFY2(shop.at().reads(QStringLiteral("see what the printer has before sending again")),
+             qPrintable(shop.at().all_words()));
+    QTest::qWait(300);
+    QCOMPARE(system.asked("lp").size(), 1); // not printed twice unseen
+    shop.at().press(Qt::Key_P, Qt::ControlModifier);
+    QTRY_COMPARE(system.asked("lp").size(), 2);
+    QTRY_VERIFY(shop.desk().printTrouble().isEmpty());
 }
 
 void PrintingTest::without_a_print_system_the_day_goes_on()

@@ -274,6 +274,24 @@ TEST(Supplies, EachFaultIsNamed)
     EXPECT_EQ(fault("carton,200,150,100,206,156,112,,1,,,straw").kind, ProblemKind::unknown_word);
 }
 
+TEST(Supplies, BoxesOfHerOwnPaperAndBoxesUsedAgain)
+{
+    const auto taken = read_supplies(
+        table("code,name,kind,outer_kind,inner_length_mm,inner_width_mm,inner_height_mm,outer_length_mm,outer_width_mm,"
+              "outer_height_mm,weight_g,made_from,takes,reused\n"
+              "FOLD-S,Folded,outer,gift-box,100,70,40,101,71,41,14,SHEET-A3,0.5,\n"
+              "OLD-K,From a supplier,outer,carton,200,150,100,206,156,112,120,,,yes\n"),
+        {});
+    EXPECT_THAT(taken.problems, IsEmpty());
+    ASSERT_THAT(taken.rows, SizeIs(2));
+    EXPECT_EQ(taken.rows[0].made_from.text, "SHEET-A3");
+    EXPECT_EQ(taken.rows[0].takes.thousandths, 500);
+    EXPECT_FALSE(taken.rows[0].reused);
+    EXPECT_TRUE(taken.rows[1].made_from.empty());
+    EXPECT_EQ(taken.rows[1].takes.thousandths, 1000);
+    EXPECT_TRUE(taken.rows[1].reused);
+}
+
 TEST(Supplies, AmountsAreInTheirUnit)
 {
     const auto taken = read_supplies(table("code,name,kind,unit,weight_g,cost,pack,on_hand,reorder_at,lead_days\n"
