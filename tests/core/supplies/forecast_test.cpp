@@ -8,6 +8,21 @@
 namespace stow::supplies {
 namespace {
 
+// R. J. Hyndman, G. Athanasopoulos, Forecasting: Principles and Practice, 2nd ed., section 13.2 ("Time series of
+// counts", otexts.com/fpp2/counts.html): monthly sales of one lubricant, their example of the method with a smoothing of
+// 0.1. The sales are as published; the book's figures (size 2.750, interval 2.793, forecast 0.985) are from memory and
+// agree with a working by hand.
+TEST(Croston, AgreesWithATextbook)
+{
+    const auto state = croston({0, 2, 0, 1, 0, 11, 0, 0, 0, 0, 2, 0, 6, 3, 0, 0, 0, 0,
+                                0, 7, 0, 0, 0, 0, 0, 0, 0, 3, 1, 0, 0, 1, 0, 1, 0, 0},
+                               0.1);
+    ASSERT_TRUE(state);
+    EXPECT_NEAR(state->size, 2.750, 0.0005);
+    EXPECT_NEAR(state->interval, 2.793, 0.0005);
+    EXPECT_NEAR(state->rate(false), 0.985, 0.0005);
+}
+
 // Worked by hand from the formulas of Croston, 1972: sizes 10, 20, 15 after intervals of 3, 3 and 4 weeks, smoothed by
 // 0.1: size 10, 11, 11.4; interval 3, 3, 3.1.
 TEST(Croston, SmoothsSizeAndIntervalApart)
