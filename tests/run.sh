@@ -36,6 +36,11 @@ configure build -DSTOW_KIND=release -DSTOW_TESTS=ON
 sh tests/scripts/tidy.sh build "$extent"
 sh tests/scripts/cppcheck.sh
 
+if [ "$extent" = full ]; then
+    echo "== coverage of core"
+    sh tests/scripts/coverage.sh build/coverage
+fi
+
 echo "== release build and all tests"
 cmake --build build
 cmake --build build --target bench_programs # built only; they measure when asked to
