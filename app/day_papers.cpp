@@ -143,6 +143,8 @@ std::optional<std::filesystem::path> write_paper(const Day& day, PaperKind kind,
     const painting::FontMeasure measure;
     const std::vector<Packet> all = packets(day, ids);
     const shop::Cupboard& cupboard = day.cupboard();
+    std::error_code unreadable;
+    const bool has_logo = std::filesystem::exists(cupboard.house.logo, unreadable);
     papers::Document document;
     switch (kind) {
     case PaperKind::pick_list: document = pick_list(day, all, reprint, measure); break;
@@ -150,7 +152,7 @@ std::optional<std::filesystem::path> write_paper(const Day& day, PaperKind kind,
         for (const Packet& packet : all) {
             auto slip = papers::slip(packet.held.parcel, packet.orders, cupboard, packet.held.plan.part,
                                      packet.held.plan.parts);
-            if (std::filesystem::exists(cupboard.house.logo)) slip.logo = cupboard.house.logo;
+            if (has_logo) slip.logo = cupboard.house.logo;
             slip.reprint = reprint;
             const Words words(papers::language_for(packet.to().country));
             append(document, papers::lay_out(slip, blank_of(day), words, measure));

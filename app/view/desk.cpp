@@ -157,13 +157,12 @@ void Desk::command(papers::Command command)
 
 void Desk::scan(const QString& code)
 {
-    const auto card = papers::parse_payload(utf8(code));
-    if (card && card->kind == papers::Payload::Kind::command) {
-        if (const auto known = papers::command(card->number)) return command(*known);
+    const auto ours = papers::parse_payload(utf8(code));
+    if (ours && ours->kind == papers::Payload::Kind::command) {
+        if (const auto known = papers::command(ours->number)) return command(*known);
         return stop(tr("Scan it again"), tr("This card tells nothing that this program knows: %1").arg(code));
     }
     if (!stop_word_.isEmpty()) return emit wrong(); // first the word that stands there, by a key
-    const auto ours = papers::parse_payload(utf8(code));
     if (!ours && ours.error() == papers::NotOurs::damaged) {
         return stop(tr("Scan it again"), tr("The code was not read whole: %1").arg(code));
     }

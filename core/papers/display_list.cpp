@@ -62,10 +62,7 @@ Extent extent_of(Format format)
     return {};
 }
 
-Blank::Blank(Format format)
-    : extent(extent_of(format)), margin(from_mm(format == Format::a6 || format == Format::label_100x150 ? 6 : 18))
-{
-}
+Blank::Blank(Format format) : extent(extent_of(format)), margin(from_mm(18)) {}
 
 std::optional<Box> bounds(const DisplayList& list)
 {

@@ -1,5 +1,7 @@
 #include "core/papers/handling_marks.h"
 
+#include "core/planning/contents.h"
+
 #include <array>
 
 namespace stow::papers {
@@ -103,19 +105,13 @@ void umbrella(Drawing& d)
 std::vector<HandlingMark> handling_marks(const planning::ParcelPlan& plan, const shop::Cupboard& cupboard)
 {
     bool fragile = false, upright = false, soft_in_heat = false, sheets = false;
-    const auto look_at = [&](const shop::Good& good) {
-        fragile = fragile || good.fragile;
-        upright = upright || good.liquid;
-        soft_in_heat = soft_in_heat || good.softens_above_c.has_value();
-        sheets = sheets || std::holds_alternative<Sheet>(good.shape);
-    };
-    for (const shop::Piece& piece : plan.pieces) {
-        const shop::Good* good = cupboard.good(piece.good);
-        if (good == nullptr) continue;
-        look_at(*good);
-        for (const shop::SetPart& part : good->parts) {
-            if (const shop::Good* inside = cupboard.good(part.good)) look_at(*inside);
-        }
+    const auto contents = planning::contents_of(cupboard, plan.pieces);
+    if (!contents) return {};
+    for (const planning::Several& s : planning::off_the_shelf(*contents)) {
+        fragile = fragile || s.good->fragile;
+        upright = upright || s.good->liquid;
+        soft_in_heat = soft_in_heat || s.good->softens_above_c.has_value();
+        sheets = sheets || std::holds_alternative<Sheet>(s.good->shape);
     }
     std::vector<HandlingMark> marks;
     if (fragile) marks.push_back(HandlingMark::fragile);

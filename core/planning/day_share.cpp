@@ -268,12 +268,7 @@ private:
             Sharing more = sharing;
             more.limits[l].left = unlimited;
             const Shared then = share_out(more, bench_.run, &shared.ways);
-            std::int64_t needed = 0;
-            for (std::size_t o = 0; o < then.ways.size(); ++o) {
-                for (const Need& need : sharing.orders[o][then.ways[o]].needs) {
-                    if (need.limit == l) needed += need.amount;
-                }
-            }
+            const std::int64_t needed = amounts_needed(sharing, then.ways)[l];
             ScarceSupply scarce;
             scarce.supply = limits_[l];
             scarce.more = {needed - std::max<std::int64_t>(sharing.limits[l].left, 0)};

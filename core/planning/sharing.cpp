@@ -109,13 +109,12 @@ int most_assignments(std::size_t orders, bool thorough)
     return thorough ? all : 2;
 }
 
-// A flow or prices, which are quick, and exact where they say so.
-std::optional<Shared> share_quickly(const Sharing& part, const Ways& start, int most, Run& run)
+// Where only pieces are scarce.
+std::optional<Shared> share_as_flow(const Sharing& part, const Ways& start, int most)
 {
-    if (auto assigned = assign_all(part, start, most)) {
-        return Shared{assigned->ways, merit_of(part, assigned->ways), assigned->behind};
-    }
-    return share_by_price(part, start, std::max(most / 20, 1), run);
+    const auto assigned = assign_all(part, start, most);
+    if (!assigned) return std::nullopt;
+    return Shared{assigned->ways, merit_of(part, assigned->ways), assigned->behind};
 }
 
 std::size_t ways_of(const Sharing& part)
@@ -128,26 +127,16 @@ std::size_t ways_of(const Sharing& part)
 Shared share_part(const Sharing& part, const Ways& start, bool thorough, Run& run)
 {
     const bool few = ways_of(part) <= few_ways;
-    const int most = most_assignments(part.orders.size(), thorough);
-    std::optional<Shared> found;
-    if (few) {
-        if (auto assigned = assign_all(part, start, most)) found = {assigned->ways, {}, assigned->behind};
-        if (!found) found = share_by_program(part, run);
-        if (found->proven()) return *found;
-    } else {
-        found = share_quickly(part, start, 2, run);
-    }
-    if (!found) return share_by_program(part, run);
+    auto found = share_as_flow(part, start, few ? most_assignments(part.orders.size(), thorough) : 2);
+    if (!found && !few) found = share_by_price(part, start, 1, run);
+    if (!found) found = share_by_program(part, run);
     if (!thorough || found->proven()) return *found;
     // Level by level as far as the wish; for the levels after it the orders are assigned once more around the others.
     Shared wished = share_by_wish(part, found->ways, run);
-    if (auto polished = assign_all(part, wished.ways, 2)) {
-        const Merit merit = merit_of(part, polished->ways);
-        if (merit < wished.merit) {
-            wished.behind = wished.behind - levels_of(wished.merit) + levels_of(merit);
-            wished.ways = std::move(polished->ways);
-            wished.merit = merit;
-        }
+    if (const auto polished = share_as_flow(part, wished.ways, 2); polished && polished->merit < wished.merit) {
+        wished.behind = wished.behind - levels_of(wished.merit) + levels_of(polished->merit);
+        wished.ways = polished->ways;
+        wished.merit = polished->merit;
     }
     const bool as_good = std::all_of(wished.behind.begin(), wished.behind.begin() + wish_level + 1,
                                      [](std::int64_t by) { return by == 0; });
@@ -156,6 +145,16 @@ Shared share_part(const Sharing& part, const Ways& start, bool thorough, Run& ru
 }
 
 } // namespace
+
+Levels least_levels(const std::vector<Way>& order)
+{
+    Levels least = levels_of(order.front().merit);
+    for (const Way& way : order) {
+        const Levels own = levels_of(way.merit);
+        for (std::size_t k = 0; k < least.size(); ++k) least[k] = std::min(least[k], own[k]);
+    }
+    return least;
+}
 
 std::vector<std::int64_t> amounts_needed(const Sharing& sharing, const Ways& ways)
 {

@@ -29,6 +29,8 @@ struct Sharing {
 
 using Ways = std::vector<std::size_t>; // one of each order
 
+// Of an order's ways each level by itself: no way has less of any.
+Levels least_levels(const std::vector<Way>& order);
 // Of each limit, by these ways.
 std::vector<std::int64_t> amounts_needed(const Sharing& sharing, const Ways& ways);
 // Of these ways together, with what they use beyond the limits that are not firm.

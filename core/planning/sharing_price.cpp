@@ -99,12 +99,7 @@ private:
         // Of the wish, without a price, each order's own least.
         std::fill(bound_.begin() + wish_level, bound_.end(), 0);
         for (const auto& order : sharing_.orders) {
-            Levels least = levels_of(order.front().merit);
-            for (const Way& way : order) {
-                const Levels own = levels_of(way.merit);
-                std::transform(least.begin(), least.end(), own.begin(), least.begin(),
-                               [](std::int64_t a, std::int64_t b) { return std::min(a, b); });
-            }
+            const Levels least = least_levels(order);
             for (std::size_t k = wish_level; k < least.size(); ++k) bound_[k] += least[k];
         }
         return found;
@@ -140,19 +135,11 @@ private:
         bound_ = std::max(bound_, at_prices);
     }
 
-    std::int64_t used(const Ways& ways, std::size_t limit) const
-    {
-        std::int64_t sum = 0;
-        for (std::size_t o = 0; o < ways.size(); ++o) {
-            for (const Need& n : sharing_.orders[o][ways[o]].needs) sum += n.limit == limit ? n.amount : 0;
-        }
-        return sum;
-    }
-
     bool all_exceeded(const Ways& ways) const
     {
+        const auto needed = amounts_needed(sharing_, ways);
         return std::all_of(open_.begin(), open_.end(),
-                           [&](std::size_t limit) { return used(ways, limit) >= sharing_.limits[limit].left; });
+                           [&](std::size_t limit) { return needed[limit] >= sharing_.limits[limit].left; });
     }
 
     void set_price(std::size_t limit)
@@ -161,7 +148,7 @@ private:
         const auto enough_at = [&](std::int64_t price) {
             price_[limit] = price;
             const auto ways = at_prices();
-            return !ways || used(*ways, limit) <= sharing_.limits[limit].left;
+            return !ways || amounts_needed(sharing_, *ways)[limit] <= sharing_.limits[limit].left;
         };
         if (enough_at(0)) return;
         // By magnitudes first, then by halves, until it is known well enough.

@@ -145,13 +145,7 @@ private:
     template <class Work>
     void by_steps(std::size_t last, Work&& work)
     {
-        for (const auto& order : sharing_.orders) {
-            least_.push_back(levels_of(order.front().merit));
-            for (const Way& w : order) {
-                const Levels own = levels_of(w.merit);
-                for (std::size_t k = 0; k < levels; ++k) least_.back()[k] = std::min(least_.back()[k], own[k]);
-            }
-        }
+        for (const auto& order : sharing_.orders) least_.push_back(least_levels(order));
         const auto reach = reach_of_levels();
         Step step;
         for (; step.from <= last; step.from = step.until) {

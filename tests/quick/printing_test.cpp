@@ -1,5 +1,6 @@
 // Papers to the printer, at the window: made-up `lp`, `lpstat` and `cancel` answer as CUPS 2.4.2 was seen to answer
 // (jobs of a PDF printer sent, stopped, called back and refused by hand; lp(1), lpstat(1), cancel(1)).
+#include "core/book/settings.h"
 #include "tests/quick/workshop.h"
 
 #include <QDir>
@@ -163,6 +164,7 @@ void PrintingTest::a_job_that_the_system_gives_up_is_not_taken_for_printed()
     Workshop shop(*planned_);
     QVERIFY(round_started(shop));
     QTRY_COMPARE(system.asked("lp").size(), 1);
+    QTRY_VERIFY(book::remembered(shop.book(), "print.waiting").value_or("").find("LABELS-1") != std::string::npos);
     // As lpstat -W completed -l -o writes it (cups 2.4, systemv/lpstat.c); the reason is RFC 8011's.
     system.tell("ended", "LABELS-1 root 1024 Wed Nov 25 23:12:45 2026\n\tStatus: Filter failed\n"
                          "\tAlerts: aborted-by-system\n\tqueued for LABELS\n");
@@ -192,7 +194,8 @@ void PrintingTest::what_was_not_printed_is_known_after_a_restart()
     shop.at().press(Qt::Key_P, Qt::ControlModifier);
     QTRY_COMPARE(system.asked("lp").size(), 2);
     QTRY_VERIFY(shop.desk().printTrouble().isEmpty());
-    // What was on its way is looked for: it is in no queue any more.
+    // What was on its way is looked for: it is in no queue any more. First its number must have come.
+    QTRY_VERIFY(book::remembered(shop.book(), "print.waiting").value_or("").find("LABELS-2") != std::string::npos);
     system.tell("waiting", "");
     shop.close();
     QVERIFY(shop.open());
