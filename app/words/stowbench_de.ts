@@ -259,7 +259,7 @@
         </message>
         <message>
             <source>Postcode, if it matters</source>
-            <translation>Postleitzahl, wenn es darauf ankommt</translation>
+            <translation>Postleitzahl, wenn nötig</translation>
         </message>
         <message>
             <source>What would it cost?</source>
@@ -1095,6 +1095,10 @@
             <source>All files (*)</source>
             <translation>Alle Dateien (*)</translation>
         </message>
+        <message>
+            <source>Couriers</source>
+            <translation>Zusteller</translation>
+        </message>
     </context>
     <context>
         <name>House</name>
@@ -1284,10 +1288,6 @@
             <translation>Breite</translation>
         </message>
         <message>
-            <source>Height; of a pillow, how far a face bulges</source>
-            <translation>Höhe; beim Kissen: Wölbung einer Seite</translation>
-        </message>
-        <message>
             <source>These are of what must go in</source>
             <translation>Das sind die Maße dessen, was hinein muss</translation>
         </message>
@@ -1322,6 +1322,10 @@
         <message>
             <source>Keep it as an outer</source>
             <translation>Als Hülle aufnehmen</translation>
+        </message>
+        <message>
+            <source>Height (pillow: its bulge)</source>
+            <translation>Höhe (Kissen: Wölbung)</translation>
         </message>
     </context>
     <context>
@@ -2033,6 +2037,10 @@
         <message>
             <source>Tables (*.csv)</source>
             <translation>Tabellen (*.csv)</translation>
+        </message>
+        <message>
+            <source>Parts</source>
+            <translation>Teile</translation>
         </message>
     </context>
     <context>
@@ -3825,7 +3833,7 @@
         <name>stow::view::PaperBoxesController</name>
         <message>
             <source>gift box from one square</source>
-            <translation>Geschenkschachtel aus einem Quadrat</translation>
+            <translation>Schachtel aus einem Quadrat</translation>
         </message>
         <message>
             <source>tray and lid</source>

@@ -176,6 +176,7 @@ Page {
                     Label {
                         width: parent.width
                         text: row.contents
+                        shortens: true
                         quiet: true
                         font.pixelSize: Theme.small
                     }

@@ -12,6 +12,7 @@ Page {
 
     headline: qsTr("Before the sale")
     footed: false
+    named: false
 
     function ask() {
         country.fault = controller.ask(good.currentIndex, count.text, country.text, postcode.text);
@@ -42,13 +43,11 @@ Page {
         anchors.fill: parent
         anchors.bottomMargin: 16
         spacing: 16
-        RowLayout {
+        Flow {
             Layout.fillWidth: true
-            Layout.fillHeight: false
             spacing: 8
-            ColumnLayout {
+            Column {
                 spacing: 4
-                Layout.alignment: Qt.AlignTop
                 Label {
                     text: qsTr("Good")
                     quiet: true
@@ -59,42 +58,37 @@ Page {
                     id: good
                     label: qsTr("Good")
                     model: screen.controller.goods
-                    implicitWidth: 400
+                    width: Math.min(400, screen.width - 48)
                 }
             }
             Field {
                 id: count
                 label: qsTr("How many")
                 text: "1"
-                Layout.preferredWidth: 88
-                Layout.alignment: Qt.AlignTop
+                width: 88
                 onAccepted: screen.ask()
             }
             Field {
                 id: country
                 label: qsTr("Country")
                 placeholder: "DE"
-                Layout.preferredWidth: 120
-                Layout.alignment: Qt.AlignTop
+                width: 120
                 onAccepted: screen.ask()
             }
             Field {
                 id: postcode
                 label: qsTr("Postcode, if it matters")
-                Layout.preferredWidth: 176
-                Layout.alignment: Qt.AlignTop
+                width: 176
                 onAccepted: screen.ask()
             }
-            Button {
-                primary: true
-                text: qsTr("What would it cost?")
-                keyHint: qsTr("Enter")
-                Layout.alignment: Qt.AlignTop
-                Layout.topMargin: count.input.y
-                onClicked: screen.ask()
-            }
-            Item {
-                Layout.fillWidth: true
+            Column {
+                topPadding: count.input.y
+                Button {
+                    primary: true
+                    text: qsTr("What would it cost?")
+                    keyHint: qsTr("Enter")
+                    onClicked: screen.ask()
+                }
             }
         }
         Label {

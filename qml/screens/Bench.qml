@@ -16,6 +16,7 @@ Page {
 
     headline: ""
     footed: false
+    least: tight && controller.weighing && !controller.empty ? 520 : 0
 
     readonly property bool narrow: width < 1000
 
@@ -97,7 +98,7 @@ Page {
 
     GridLayout {
         anchors.fill: parent
-        anchors.topMargin: 12
+        anchors.topMargin: screen.tight ? 4 : 12
         visible: !screen.controller.empty
         columns: 2
         columnSpacing: 32
@@ -208,6 +209,9 @@ Page {
                     anchors.bottomMargin: 16
                     text: screen.controller.filler
                     quiet: true
+                    wrapMode: Text.Wrap
+                    maximumLineCount: 2
+                    verticalAlignment: Text.AlignBottom
                 }
             }
         }
@@ -221,6 +225,7 @@ Page {
             spacing: 8
 
             Label {
+                visible: !screen.tight
                 text: qsTr("Do this now")
                 quiet: true
                 font.pixelSize: Theme.small
@@ -231,8 +236,9 @@ Page {
                 font.bold: true
                 wrapMode: Text.Wrap
                 fontSizeMode: Text.Fit
-                minimumPixelSize: screen.narrow ? 24 : Theme.now
-                maximumLineCount: screen.tight ? 1 : 3
+                minimumPixelSize: screen.tight ? 20 : screen.narrow ? Theme.title : Theme.now
+                maximumLineCount: screen.tight ? 2 : 3
+                Layout.maximumHeight: screen.tight ? 76 : -1
                 lineHeight: 1.05
                 Layout.fillWidth: true
                 Accessible.role: Accessible.Heading
@@ -436,10 +442,12 @@ Page {
         visible: screen.controller.address !== ""
         color: Theme.paper
         z: 5
+        Accessible.role: Accessible.Dialog
+        Accessible.name: qsTr("Copy this address by hand")
         Column {
             anchors.centerIn: parent
             width: parent.width - 64
-            spacing: 24
+            spacing: screen.tight ? 8 : 24
             Label {
                 text: qsTr("Copy this address by hand")
                 quiet: true
@@ -447,7 +455,7 @@ Page {
             }
             Label {
                 text: screen.controller.address
-                font.pixelSize: Theme.now
+                font.pixelSize: screen.tight ? Theme.title : Theme.now
                 font.bold: true
                 lineHeight: 1.15
                 width: parent.width

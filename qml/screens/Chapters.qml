@@ -8,10 +8,11 @@ Row {
 
     required property var names
     property int current: 0
+    property bool tight: false // words alone, small
 
     signal chosen(int index)
 
-    spacing: 8
+    spacing: tight ? 0 : 8
     Accessible.role: Accessible.PageTabList
 
     Repeater {
@@ -22,15 +23,19 @@ Row {
             required property string modelData
             flat: true
             text: modelData
-            keyHint: (index + 1).toString()
+            keyHint: chapters.tight ? "" : (index + 1).toString()
+            font.pixelSize: chapters.tight ? Theme.small : Theme.body
+            leftPadding: chapters.tight ? 6 : 8
+            rightPadding: leftPadding
             font.bold: chapters.current === index
             Accessible.role: Accessible.PageTab
+            Accessible.description: (index + 1).toString()
             Accessible.selected: chapters.current === index
             onClicked: chapters.chosen(index)
             Rectangle {
                 anchors.bottom: parent.bottom
-                x: 8
-                width: parent.width - 16
+                x: chapter.leftPadding
+                width: parent.width - 2 * x
                 height: 3
                 color: Theme.accent
                 visible: chapters.current === chapter.index

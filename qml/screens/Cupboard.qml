@@ -28,7 +28,8 @@ FocusScope {
         spacing: 0
         Chapters {
             Layout.leftMargin: Math.min(Theme.page, screen.width / 40) - 8
-            Layout.topMargin: 8
+            Layout.topMargin: tight ? 0 : 8
+            tight: screen.width < 800
             names: [qsTr("Goods"), qsTr("Supplies"), qsTr("Rate sheets"), qsTr("Records"), qsTr("House"), qsTr("Sending"), qsTr("Before the sale")]
             current: screen.shelf
             onChosen: index => screen.turnTo(index)

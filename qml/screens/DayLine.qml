@@ -2,6 +2,7 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
+import QtQuick.Window
 import Stowbench.App
 import Stowbench.Style
 
@@ -15,8 +16,11 @@ Rectangle {
     signal findAsked
 
     readonly property bool narrow: width < 1120
+    readonly property bool low: Window.height < 520
+    readonly property int first: low ? 7 : 15 // where its two lines stand
+    readonly property int second: low ? 27 : 37
 
-    implicitHeight: 72
+    implicitHeight: low ? 56 : 72
     color: Theme.sheet
     Accessible.role: Accessible.PageTabList
     Accessible.name: qsTr("The day")
@@ -76,7 +80,7 @@ Rectangle {
                     Label {
                         id: words
                         x: step.pad
-                        y: 15
+                        y: bar.first
                         text: step.name
                         font.bold: step.current
                         quiet: !step.current
@@ -85,7 +89,7 @@ Rectangle {
                     Label {
                         id: count
                         x: step.pad
-                        y: 37
+                        y: bar.second
                         text: step.waiting
                         font.pixelSize: Theme.strong
                         font.bold: step.current
@@ -125,13 +129,13 @@ Rectangle {
             Layout.fillHeight: true
             implicitWidth: 230
             Label {
-                y: 17
+                y: bar.first + 2
                 width: parent.width
                 text: bar.line.progress
                 quiet: true
             }
             Bar {
-                y: 50
+                y: bar.second + 13
                 width: parent.width
                 share: bar.line.emptied
                 Accessible.ignored: true
@@ -143,14 +147,14 @@ Rectangle {
             visible: bar.line.collection !== "" && bar.width > 900
             Label {
                 id: collection
-                y: 15
+                y: bar.first
                 anchors.right: parent.right
                 text: bar.line.collection
                 quiet: true
             }
             Label {
                 id: left
-                y: 37
+                y: bar.second
                 anchors.right: parent.right
                 text: bar.line.left
                 font.pixelSize: Theme.strong
@@ -179,7 +183,7 @@ Rectangle {
             Rectangle {
                 width: parent.width
                 height: 4
-                y: parent.height + 10
+                y: bar.height - parent.y - height
                 color: Theme.accent
                 visible: bar.place === Desk.Cupboard
             }

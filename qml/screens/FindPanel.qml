@@ -82,6 +82,7 @@ Panel {
                     }
                     Label {
                         text: row.buyer + ", " + row.place
+                        shortens: true
                         Layout.fillWidth: true
                     }
                     Label {

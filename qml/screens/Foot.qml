@@ -11,8 +11,10 @@ Item {
     property string warning: ""
     default property alias buttons: right.data
 
+    readonly property bool tight: width < 800
+
     width: parent ? parent.width : 0
-    implicitHeight: 76
+    implicitHeight: tight ? 60 : 76
 
     Rule {
         width: parent.width
@@ -26,6 +28,10 @@ Item {
             Label {
                 text: foot.strong
                 font.bold: true
+                font.pixelSize: foot.tight ? Theme.small : Theme.body
+                wrapMode: Text.Wrap
+                maximumLineCount: 2
+                shortens: foot.tight // the first figures say most
                 Layout.fillWidth: true
                 visible: text !== ""
             }
@@ -35,14 +41,17 @@ Item {
                 font.pixelSize: Theme.small
                 font.bold: true
                 Layout.fillWidth: true
+                shortens: true // the command line names them all
                 visible: text !== ""
             }
             Label {
                 text: foot.quiet
                 quiet: true
                 font.pixelSize: Theme.small
+                wrapMode: Text.Wrap
+                maximumLineCount: 2
                 Layout.fillWidth: true
-                visible: text !== ""
+                visible: text !== "" && !foot.tight
             }
         }
         RowLayout {

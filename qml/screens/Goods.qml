@@ -13,6 +13,7 @@ Page {
 
     headline: controller.headline
     footed: false
+    named: false
 
     Keys.onPressed: event => {
         if (event.modifiers & (Qt.ControlModifier | Qt.AltModifier)) return;
@@ -96,7 +97,7 @@ Page {
             },
             {
                 words: qsTr("weight of one"),
-                width: 110,
+                width: 140,
                 right: true
             },
             {
@@ -148,13 +149,14 @@ Page {
                 Label {
                     text: row.code
                     font.bold: true
-                    Layout.preferredWidth: 156
+                    Layout.preferredWidth: screen.tight ? 120 : 156
                 }
                 ColumnLayout {
                     spacing: 2
                     Layout.fillWidth: true
                     Label {
                         text: row.name
+                        shortens: true
                         Layout.fillWidth: true
                     }
                     Label {
@@ -175,7 +177,7 @@ Page {
                 Label {
                     text: row.weight
                     horizontalAlignment: Text.AlignRight
-                    Layout.preferredWidth: 110
+                    Layout.preferredWidth: screen.tight ? 96 : 140
                 }
                 Label {
                     visible: !screen.tight

@@ -16,6 +16,7 @@ Page {
     headline: controller.headline
     aside: controller.summary
     footed: false
+    least: controller.empty ? 0 : 440
 
     function details() {
         if (list.currentIndex < 0) return;
@@ -84,9 +85,20 @@ Page {
         visible: !screen.controller.empty
         spacing: 16
 
-        Repeater {
+        ListView {
+            id: couriers
+            Layout.fillWidth: true
+            Layout.preferredHeight: Math.min(contentHeight, screen.height / (screen.tight ? 2.2 : 1.8))
+            clip: contentHeight > height
+            spacing: 16
             model: screen.controller.carriers
-            Sheet {
+            boundsBehavior: Flickable.StopAtBounds
+            Accessible.role: Accessible.List
+            Accessible.name: qsTr("Couriers")
+            ScrollMark {
+                flickable: couriers
+            }
+            delegate: Sheet {
                 id: carrierSheet
                 required property int index
                 required property string carrier
@@ -95,7 +107,7 @@ Page {
                 required property int labelled
                 required property string behindWords
                 required property string closed
-                Layout.fillWidth: true
+                width: couriers.width - (couriers.clip ? 14 : 0)
                 implicitHeight: Math.max(96, carrierWords.implicitHeight + 32)
                 RowLayout {
                     anchors.fill: parent
@@ -122,6 +134,7 @@ Page {
                             Label {
                                 text: carrierSheet.remaining
                                 font.bold: true
+                                shortens: screen.tight // the day line says it too
                                 Layout.fillWidth: true
                                 color: Theme.ochreText
                                 Layout.alignment: Qt.AlignBaseline

@@ -13,6 +13,7 @@ Page {
     headline: qsTr("How this house works")
     aside: qsTr("Enter keeps a line")
     footed: false
+    named: false
 
     headRight: [
         Button {
@@ -49,6 +50,8 @@ Page {
                 spacing: 16
                 Label {
                     text: row.name
+                    wrapMode: Text.Wrap
+                    Layout.fillWidth: screen.tight
                     Layout.preferredWidth: 280
                 }
                 TextField {
@@ -64,6 +67,8 @@ Page {
                     text: row.fault ? "! " + row.fault : row.more
                     color: row.fault ? Theme.brick : Theme.secondInk
                     font.pixelSize: Theme.small
+                    wrapMode: Text.Wrap
+                    visible: !screen.tight || row.fault !== ""
                     Layout.fillWidth: true
                 }
             }

@@ -14,7 +14,7 @@ Rectangle {
     signal undo
     signal mend
 
-    implicitHeight: notice || undoWords || trouble ? 44 : 0
+    implicitHeight: notice || undoWords || trouble ? (width < 800 ? 36 : 44) : 0
     visible: implicitHeight > 0
     color: Theme.sheet
 
@@ -29,6 +29,7 @@ Rectangle {
         Label {
             visible: line.trouble !== ""
             text: "× " + line.trouble
+            shortens: true
             color: Theme.brick
             font.pixelSize: Theme.small
             font.bold: true
@@ -48,6 +49,7 @@ Rectangle {
             Layout.fillWidth: true
             Layout.preferredWidth: 1
             text: line.notice
+            shortens: true // it names files
             font.pixelSize: Theme.small
             Accessible.role: Accessible.AlertMessage
         }

@@ -1,6 +1,7 @@
 // What every screen has: where one is, one line about how things work here, content, and a foot with the one thing to do.
 import QtQuick
 import QtQuick.Layouts
+import QtQuick.Window
 import Stowbench.Style
 
 FocusScope {
@@ -13,40 +14,78 @@ FocusScope {
     property alias over: over.data // panels, over the whole screen
     default property alias content: body.data
     property bool footed: true
+    property int least: 0 // height the content needs; in a lower window it scrolls
+    readonly property Item held: Window.activeFocusItem
     readonly property bool tight: width < 800 // large letters or a small window: what matters most alone
+    readonly property real margin: Math.min(Theme.page, width / 40)
+    readonly property real inner: width - 2 * margin
+    property bool named: true // false: where one is stands above already, and the headline may give way
+
+    onHeldChanged: { // what has the keys is in sight
+        if (!held || !room.clip) return;
+        const y = held.mapToItem(body, 0, 0).y;
+        if (y < room.contentY) room.contentY = Math.max(0, y);
+        else if (y < body.height && y + held.height > room.contentY + room.height) room.contentY = Math.max(0, Math.min(y, body.height - room.height));
+    }
 
     ColumnLayout {
         anchors.fill: parent
-        anchors.leftMargin: Math.min(Theme.page, screen.width / 40)
-        anchors.rightMargin: anchors.leftMargin
+        anchors.leftMargin: screen.margin
+        anchors.rightMargin: screen.margin
         spacing: 0
 
         RowLayout {
             Layout.fillWidth: true
-            Layout.preferredHeight: 64
+            Layout.preferredHeight: Math.max(screen.tight ? 48 : 64, headRight.implicitHeight + 4)
+            Layout.maximumHeight: Layout.preferredHeight
             visible: screen.headline !== ""
             spacing: 0
             Heading {
                 text: screen.headline
+                visible: screen.named || !screen.tight
+                font.pixelSize: screen.tight ? Theme.body : Theme.title
+                wrapMode: screen.tight ? Text.Wrap : Text.NoWrap
+                maximumLineCount: 2
+                lineHeight: screen.tight ? 0.95 : 1
                 Layout.fillWidth: true
             }
             Label {
                 text: screen.aside
                 quiet: true
-                visible: text !== ""
+                visible: text !== "" && !screen.tight
+                wrapMode: Text.Wrap
+                maximumLineCount: 2
+                Layout.fillWidth: true
+                Layout.maximumWidth: implicitWidth
                 Layout.leftMargin: 16
             }
-            RowLayout {
+            Flow { // wraps where the window is small
                 id: headRight
+                readonly property real wanted: {
+                    let sum = -spacing;
+                    for (let i = 0; i < children.length; ++i) if (children[i].visible) sum += children[i].width + spacing;
+                    return Math.max(0, sum);
+                }
                 spacing: 8
                 Layout.fillWidth: false
-                Layout.leftMargin: implicitWidth > 0 ? 16 : 0
+                Layout.preferredWidth: Math.min(wanted, screen.inner - (screen.tight && screen.named ? 200 : 0))
+                Layout.leftMargin: wanted > 0 && (screen.named || !screen.tight) ? 16 : 0
             }
         }
-        Item {
-            id: body
+        Flickable {
+            id: room
             Layout.fillWidth: true
             Layout.fillHeight: true
+            contentHeight: Math.max(height, screen.least)
+            clip: contentHeight > height
+            interactive: clip
+            boundsBehavior: Flickable.StopAtBounds
+
+            Item {
+                id: body
+                width: room.width
+                height: room.contentHeight
+            }
         }
         Item {
             id: foot

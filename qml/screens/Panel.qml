@@ -78,14 +78,17 @@ FocusScope {
         }
         ColumnLayout {
             anchors.fill: parent
-            anchors.margins: 24
-            anchors.topMargin: 16
-            spacing: 16
+            anchors.margins: panel.height < 400 ? 16 : 24
+            anchors.topMargin: panel.height < 400 ? 8 : 16
+            spacing: panel.height < 400 ? 8 : 16
             RowLayout {
                 Layout.fillWidth: true
                 Layout.fillHeight: false
                 Heading {
                     text: panel.title
+                    wrapMode: Text.Wrap
+                    maximumLineCount: 2
+                    font.pixelSize: panel.height < 400 ? Theme.strong : Theme.title
                     Layout.fillWidth: true
                 }
                 Button {

@@ -60,7 +60,7 @@ Panel {
         }
         Field {
             id: high
-            label: qsTr("Height; of a pillow, how far a face bulges")
+            label: qsTr("Height (pillow: its bulge)")
             unit: qsTr("mm")
             Layout.fillWidth: true
             Layout.alignment: Qt.AlignTop

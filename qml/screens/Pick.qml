@@ -144,9 +144,9 @@ Page {
                     RowLayout {
                         anchors.fill: parent
                         spacing: 16
-                        opacity: row.done ? 0.6 : 1
                         Label {
                             text: row.first ? row.shelf : ""
+                            quiet: row.done
                             font.bold: true
                             font.pixelSize: Theme.strong
                             Layout.preferredWidth: 72
@@ -164,6 +164,7 @@ Page {
                             Layout.fillWidth: true
                             Label {
                                 text: row.name
+                                quiet: row.done
                                 font.pixelSize: Theme.strong
                                 Layout.fillWidth: true
                             }
@@ -177,6 +178,7 @@ Page {
                         }
                         Label {
                             text: row.trays
+                            quiet: row.done
                             font.bold: true
                             horizontalAlignment: Text.AlignRight
                         }

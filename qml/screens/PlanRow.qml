@@ -79,6 +79,7 @@ Sheet {
             }
             Label {
                 text: row.contents
+                shortens: true
                 wrapMode: Text.Wrap
                 maximumLineCount: row.warning ? 1 : 2
                 Layout.fillWidth: true
@@ -174,11 +175,12 @@ Sheet {
                 color: row.edgeAtRisk ? Theme.ochreText : Theme.secondInk
                 font.bold: row.edgeAtRisk
                 font.pixelSize: Theme.small
-                Layout.columnSpan: 2
+                Layout.columnSpan: row.locked ? 2 : 3
                 Layout.fillWidth: true
             }
             Label {
-                text: row.locked ? qsTr("kept (L lets go)") : ""
+                visible: row.locked
+                text: qsTr("kept (L lets go)")
                 quiet: true
                 font.pixelSize: Theme.small
                 horizontalAlignment: Text.AlignRight

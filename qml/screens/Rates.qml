@@ -16,6 +16,8 @@ Page {
 
     headline: qsTr("Rate sheets")
     footed: false
+    named: false
+    least: controller.open ? 400 : 0
 
     function cell(row: int, column: int): Item {
         const line = lines.itemAt(row);
@@ -139,12 +141,13 @@ Page {
                 onActivated: index => screen.controller.format = index
             }
             Button {
-                text: qsTr("Services, zones, formats…")
+                text: screen.tight ? qsTr("Parts") : qsTr("Services, zones, formats…")
                 keyHint: "P"
                 onClicked: parts.show()
             }
             Label {
                 text: screen.controller.facts
+                visible: !screen.tight
                 quiet: true
                 horizontalAlignment: Text.AlignRight
                 Layout.fillWidth: true

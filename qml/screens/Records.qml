@@ -14,6 +14,7 @@ Page {
     headline: qsTr("Records")
     aside: controller.covers
     footed: false
+    named: false
 
     Component.onCompleted: controller.look()
     Component.onDestruction: controller.leave()

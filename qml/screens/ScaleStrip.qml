@@ -34,20 +34,25 @@ Item {
         takeFocus();
     }
 
-    implicitHeight: 152
+    readonly property bool narrow: width < 700
+
+    implicitHeight: narrow ? 264 : 152
 
     Rule {
         width: parent.width
     }
-    RowLayout {
+    GridLayout {
         anchors.fill: parent
         anchors.topMargin: 12
-        spacing: 32
+        columns: scale.narrow ? 1 : 2
+        columnSpacing: 32
+        rowSpacing: 8
 
         ColumnLayout {
             Layout.preferredWidth: 304
             Layout.minimumWidth: 304
-            Layout.maximumWidth: 304
+            Layout.maximumWidth: scale.narrow ? scale.width : 304
+            Layout.fillWidth: scale.narrow
             Layout.alignment: Qt.AlignTop
             spacing: 2
             RowLayout {
@@ -118,10 +123,11 @@ Item {
                 Layout.fillHeight: false
                 spacing: 16
                 Label {
-                    text: [scale.controller.service, scale.controller.saving].filter(s => s !== "").join(" · ")
+                    text: [scale.controller.service, scale.controller.verdictKind >= 2 ? "" : scale.controller.saving].filter(s => s !== "").join(" · ")
                     quiet: true
                     wrapMode: Text.Wrap
-                    maximumLineCount: 2
+                    maximumLineCount: 3
+                    font.pixelSize: scale.controller.verdictKind >= 2 || scale.width < 1000 ? Theme.small : Theme.body
                     Layout.fillWidth: true
                 }
                 Label {

@@ -13,6 +13,7 @@ Page {
     headline: qsTr("Sending")
     aside: qsTr("kept when you leave a field")
     footed: false
+    named: false
 
     Item { // has the keys when no field does
         id: rest

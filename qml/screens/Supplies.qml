@@ -18,6 +18,7 @@ Page {
 
     headline: controller.headline
     footed: false
+    named: false
 
     Keys.onPressed: event => {
         if (event.modifiers & (Qt.ControlModifier | Qt.AltModifier)) return;
@@ -165,6 +166,7 @@ Page {
                     Layout.fillWidth: true
                     Label {
                         text: row.name
+                        shortens: true
                         Layout.fillWidth: true
                     }
                     Label {

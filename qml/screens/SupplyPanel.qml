@@ -76,7 +76,7 @@ Panel {
         Field {
             id: cost
             label: qsTr("for, in all")
-            Layout.preferredWidth: 110
+            Layout.preferredWidth: 150
             onAccepted: panel.receive()
         }
         Button {

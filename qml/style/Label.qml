@@ -1,8 +1,9 @@
-// Words in ink. `quiet` for second ink.
+// Words in ink. `quiet` for second ink; `shortens` where they are hers or a buyer's and may end in "…".
 import QtQuick
 
 Text {
     property bool quiet: false
+    property bool shortens: false
 
     color: quiet ? Theme.secondInk : Theme.ink
     font.family: Theme.family

@@ -1,11 +1,12 @@
-// Opens the window on a shop book, walks every place and panel of it, takes a picture of each, and fails on any word
-// the QML engine says. Without a book: a new, empty one.
+// Opens the window on a shop book, walks every place and panel of it, takes a picture of each and looks it over. Fails
+// on any word the QML engine says and on any fault. Without a book: a new, empty one.
 //   screens [--book FILE] [--out DIR] [--size 1280x800] [--dark] [--clock 08:30] [--day 2026-11-25]
 #include "app/day.h"
 #include "app/painting/fonts.h"
 #include "app/view/desk.h"
 #include "app/words/translations.h"
 #include "core/book/parcels.h"
+#include "tests/quick/look_over.h"
 
 #include <QCommandLineParser>
 #include <QDir>
@@ -47,6 +48,10 @@ public:
         const QImage image = window_.grabWindow();
         if (image.isNull() || !image.save(out_.filePath(name + QStringLiteral(".png")))) {
             std::cerr << "no picture of " << qPrintable(name) << '\n';
+            ++complaints;
+        }
+        for (const QString& fault : quick::look_over(window_, image)) {
+            std::cerr << "  " << qPrintable(name) << ": " << qPrintable(fault) << '\n';
             ++complaints;
         }
     }
