@@ -16,7 +16,7 @@ Page {
 
     headline: ""
     footed: false
-    least: tight && controller.weighing && !controller.empty ? 520 : 0
+    least: tight && controller.weighing && !controller.empty ? 420 : 0
 
     readonly property bool narrow: width < 1000
 
@@ -244,7 +244,7 @@ Page {
                 Accessible.role: Accessible.Heading
             }
             Label {
-                visible: text !== ""
+                visible: text !== "" && !scale.alone
                 text: screen.controller.doNowMore
                 quiet: true
                 wrapMode: Text.Wrap
@@ -392,6 +392,7 @@ Page {
                 }
             }
             RowLayout {
+                visible: !scale.alone
                 Layout.fillWidth: true
                 spacing: 0
                 Button {

@@ -304,21 +304,25 @@ Page {
                     }
                     Label {
                         text: row.place ? row.buyer + ", " + row.place : row.buyer
+                        shortens: true
                         Layout.fillWidth: true
                         Layout.preferredWidth: 3
                     }
                     Label {
+                        visible: !screen.tight
                         text: row.service
                         quiet: true
                         Layout.fillWidth: true
                         Layout.preferredWidth: 2
                     }
                     Label {
+                        visible: !screen.tight
                         text: row.weight
                         horizontalAlignment: Text.AlignRight
                         Layout.preferredWidth: 72
                     }
                     Label {
+                        visible: !screen.tight
                         text: row.postage
                         horizontalAlignment: Text.AlignRight
                         Layout.preferredWidth: 64
@@ -347,6 +351,7 @@ Page {
                         }
                     }
                     Label {
+                        visible: !screen.tight
                         text: row.handedOver
                         quiet: true
                         horizontalAlignment: Text.AlignRight

@@ -21,8 +21,9 @@ FocusScope {
     readonly property real inner: width - 2 * margin
     property bool named: true // false: where one is stands above already, and the headline may give way
 
-    onHeldChanged: { // what has the keys is in sight
-        if (!held || !room.clip) return;
+    onHeldChanged: Qt.callLater(reveal)
+    function reveal() { // what has the keys is in sight
+        if (!held || !room.clip || held.height > room.height / 2) return;
         const y = held.mapToItem(body, 0, 0).y;
         if (y < room.contentY) room.contentY = Math.max(0, y);
         else if (y < body.height && y + held.height > room.contentY + room.height) room.contentY = Math.max(0, Math.min(y, body.height - room.height));

@@ -53,8 +53,8 @@ Sheet {
         spacing: 16
 
         ColumnLayout {
-            Layout.preferredWidth: 250
-            Layout.maximumWidth: 250
+            Layout.preferredWidth: row.width < 800 ? 150 : 250
+            Layout.maximumWidth: Layout.preferredWidth
             Layout.alignment: Qt.AlignTop
             spacing: 4
             RowLayout {
@@ -67,6 +67,7 @@ Sheet {
                 }
                 Label {
                     text: row.buyer
+                    shortens: true
                     Layout.fillWidth: true
                     Layout.alignment: Qt.AlignBaseline
                 }
@@ -97,7 +98,7 @@ Sheet {
         OuterRow {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            Layout.minimumWidth: 220
+            Layout.minimumWidth: row.width < 800 ? 100 : 220
             scene: row.outers
             sheet: Theme.sheet
             ink: Theme.ink
@@ -116,8 +117,8 @@ Sheet {
             columns: 3
             columnSpacing: 16
             rowSpacing: 3
-            Layout.preferredWidth: 376
-            Layout.maximumWidth: 376
+            Layout.preferredWidth: row.width < 800 ? 330 : 376
+            Layout.maximumWidth: Layout.preferredWidth
             Layout.alignment: Qt.AlignTop
 
             Label {
@@ -135,8 +136,9 @@ Sheet {
             Label {
                 text: row.price
                 font.bold: true
-                font.pixelSize: Theme.title
+                font.pixelSize: row.width < 800 ? Theme.strong : Theme.title
                 Layout.fillWidth: true
+                Layout.minimumWidth: implicitWidth
                 Layout.rowSpan: 2
                 horizontalAlignment: Text.AlignRight
             }
@@ -157,6 +159,7 @@ Sheet {
             }
             Label {
                 text: row.service
+                shortens: row.width < 800
                 quiet: true
                 font.pixelSize: Theme.small
                 horizontalAlignment: Text.AlignRight

@@ -127,6 +127,9 @@ Item {
                     quiet: true
                     wrapMode: Text.Wrap
                     maximumLineCount: 3
+                    shortens: scale.narrow // the closed size, said at the shelf already
+                    verticalAlignment: Text.AlignVCenter
+                    Layout.minimumHeight: 40 // room for the second line, also while it is not there
                     font.pixelSize: scale.controller.verdictKind >= 2 || scale.width < 1000 ? Theme.small : Theme.body
                     Layout.fillWidth: true
                 }
