@@ -15,6 +15,7 @@
 #include "core/book/orders.h"
 #include "core/book/settings.h"
 #include "core/papers/drawing.h"
+#include "core/papers/label.h"
 #include "core/papers/payload.h"
 #include "core/planning/scene.h"
 #include "core/shop/check_digits.h"
@@ -277,12 +278,33 @@ void BenchController::scaleSays(const weighing::ScaleSays& said)
     emit liveChanged();
     const ParcelStep* step = now();
     if (!said.fresh || step == nullptr) return;
+    if (stands_closed(said.weight)) { // the scale says what keys would have said
+        while (now()->kind != ParcelStep::Kind::weigh) {
+            const int before = current_step_;
+            advance();
+            if (current_step_ == before) return;
+        }
+        step = now();
+    }
     const bool asked = step->kind == ParcelStep::Kind::weigh || step->kind == ParcelStep::Kind::label ||
                        stage_now() == shop::WeighingStage::contents;
     if (!asked) return;
     const bool weighing_step = step->kind == ParcelStep::Kind::weigh;
     if (!take(said.weight)) return;
     if (weighing_step && verdict_kind_ == 1) done(); // right: on to the label, hands free
+}
+
+// All is in, and it weighs what it does when it is filled and closed.
+bool BenchController::stands_closed(Weight weight) const
+{
+    using Verdict = weighing::Finding::Verdict;
+    const auto is_right = [&](shop::WeighingStage stage) {
+        return check_scale(day_, *held_, stage, weight).finding.verdict == Verdict::right;
+    };
+    const ParcelStep::Kind kind = now()->kind;
+    const bool fills = kind == ParcelStep::Kind::fill;
+    if (!fills && kind != ParcelStep::Kind::close) return false;
+    return is_right(shop::WeighingStage::closed) && !(fills && is_right(shop::WeighingStage::contents));
 }
 
 bool BenchController::keep(Weight weight, bool overridden, const std::string& why)
@@ -385,7 +407,24 @@ bool BenchController::pack()
         if (!settle(book::choose_service(day_.book(), {id_}, quote->carrier, quote->service, quote->price()->total)))
             return false;
     }
-    return settle(book::mark_packed(day_.book(), {id_}));
+    if (!settle(book::mark_packed(day_.book(), {id_}))) return false;
+    // Sheets of labels came out with the round; a label of its own comes now, when the parcel is right.
+    const bool prints = !typed_way(day_, QStringLiteral("labels")).isEmpty();
+    if (prints && papers::labels_on_a_sheet(day_.cupboard().house.label_form) == 1 && !print_label(false))
+        emit said(tr("The label could not be written into %1").arg(text(paper_folder(day_).string())));
+    return true;
+}
+
+// In a folder of its own: what the round wrote stays as it is. What lies there was printed before.
+std::optional<std::filesystem::path> BenchController::print_label(bool again)
+{
+    const auto folder = paper_folder(day_) / held_->parcel.number;
+    const bool before = std::filesystem::exists(folder / "labels.pdf");
+    const auto file = write_paper(day_, PaperKind::labels, {{id_}}, folder, again || before);
+    if (!file) return file;
+    emit written(QStringLiteral("labels"), text(file->string()));
+    if (!typed_way(day_, QStringLiteral("labels")).isEmpty()) use_labels(day_, 1);
+    return file;
 }
 
 QString BenchController::weigh(const QString& typed)
@@ -470,12 +509,7 @@ void BenchController::holdUntilMonday()
 void BenchController::printAgain()
 {
     if (!held_) return;
-    // In a folder of its own: the round's labels stay as they are.
-    const auto file = write_paper(day_, PaperKind::labels, {{id_}}, paper_folder(day_) / held_->parcel.number, true);
-    if (file) {
-        emit written(QStringLiteral("labels"), text(file->string()));
-        if (!typed_way(day_, QStringLiteral("labels")).isEmpty()) use_labels(day_, 1);
-    }
+    const auto file = print_label(true);
     emit said(file ? tr("The label lies in %1, marked as a reprint").arg(text(file->string()))
                    : tr("The label could not be written into %1").arg(text(paper_folder(day_).string())));
 }

@@ -8,6 +8,8 @@
 
 #include <QVariant>
 
+#include <filesystem>
+
 namespace stow {
 class Day;
 }
@@ -168,6 +170,8 @@ private:
     std::optional<Weight> reading_at(shop::WeighingStage stage) const;
     bool all_scanned() const;
     bool pack();
+    bool stands_closed(Weight weight) const;
+    std::optional<std::filesystem::path> print_label(bool again); // nothing: it could not be written
     void undo_last();
 
     Day& day_;

@@ -97,6 +97,22 @@ ParcelStep put_in(const planning::ParcelPlan& plan, const papers::BenchCard& car
     return step;
 }
 
+// Papers that nothing is to be checked of: several in a row go in with one hand, as one step.
+bool is_paper(const ParcelStep& step)
+{
+    return step.kind == ParcelStep::Kind::put_in && step.good.empty() && !step.unscannable;
+}
+
+void add_paper(ParcelStep& step, const ParcelStep& paper)
+{
+    step.words = joined({step.words, paper.words}, QStringLiteral(", "));
+    step.now = Say::tr("Put in: %1").arg(step.words);
+    step.more = joined({step.more, paper.more});
+    step.mark = joined({step.mark, paper.mark}, QStringLiteral("+"));
+    if (step.highlight == 0) step.highlight = paper.highlight;
+    step.layer = std::max(step.layer, paper.layer);
+}
+
 } // namespace
 
 std::vector<ParcelStep> parcel_steps(const Day& day, const book::HeldParcel& held)
@@ -104,7 +120,13 @@ std::vector<ParcelStep> parcel_steps(const Day& day, const book::HeldParcel& hel
     const planning::ParcelPlan& plan = held.plan;
     const auto card = papers::bench_card(held.parcel, plan, orders_of(day, plan.pieces), day.cupboard());
     std::vector<ParcelStep> steps{make_up(plan, card)};
-    for (const auto& from : card.steps) steps.push_back(put_in(plan, card, from));
+    for (const auto& from : card.steps) {
+        const ParcelStep step = put_in(plan, card, from);
+        if (is_paper(step) && is_paper(steps.back()))
+            add_paper(steps.back(), step);
+        else
+            steps.push_back(step);
+    }
     const auto add = [&](ParcelStep::Kind kind, const QString& words, const QString& now, const QString& more) {
         ParcelStep step;
         step.kind = kind;

@@ -6,6 +6,7 @@
 #include "app/words/book.h"
 #include "core/book/parcels.h"
 #include "core/book/settings.h"
+#include "core/papers/label.h"
 #include "core/papers/pick_list.h"
 
 #include <algorithm>
@@ -189,6 +190,9 @@ void PickController::startRound()
         const auto file = write_paper(day_, kind, ids, paper_folder(day_));
         all_on_file = all_on_file && (file || only_some_have(kind));
         if (!file) continue;
+        // A label of its own is printed at the bench, when its parcel is right.
+        const bool later = kind == PaperKind::labels && papers::labels_on_a_sheet(day_.cupboard().house.label_form) == 1;
+        if (later) continue;
         emit written(paper, text(file->string()));
         if (kind == PaperKind::labels && printed) use_labels(day_, static_cast<int>(ids.size()));
     }

@@ -99,6 +99,7 @@ void PrintingTest::initTestCase()
 bool PrintingTest::round_started(Workshop& shop)
 {
     if (!shop.open()) return false;
+    shop.desk().cupboard()->house()->set(QStringLiteral("labels"), QStringLiteral("a4x4")); // out with the round
     shop.desk().cupboard()->house()->set(QStringLiteral("printer of labels"), QStringLiteral("LABELS, A6, roll"));
     shop.at().press(Qt::Key_F2);
     shop.at().press(Qt::Key_Return);
