@@ -104,8 +104,8 @@ QColor ground(const QImage& picture, const QRectF& rect, double scale)
     for (int y = pixels.top(); y <= pixels.bottom(); ++y) {
         for (int x = pixels.left(); x <= pixels.right(); ++x) ++counted[picture.pixel(x, y)];
     }
-    const auto most =
-        std::max_element(counted.begin(), counted.end(), [](const auto& a, const auto& b) { return a.second < b.second; });
+    const auto most = std::max_element(counted.begin(), counted.end(),
+                                       [](const auto& a, const auto& b) { return a.second < b.second; });
     return most != counted.end() ? QColor(most->first) : QColor();
 }
 
