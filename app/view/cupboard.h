@@ -9,6 +9,7 @@
 #include "app/view/row_model.h"
 #include "app/view/sending.h"
 #include "app/view/sizes.h"
+#include "app/view/supply_card.h"
 #include "core/shop/codes.h"
 #include "core/supplies/outlook.h"
 
@@ -271,6 +272,7 @@ class CupboardController : public QObject {
     Q_PROPERTY(stow::view::SendingController* sending READ sending CONSTANT)
     Q_PROPERTY(stow::view::BeforeSaleController* beforeSale READ beforeSale CONSTANT)
     Q_PROPERTY(stow::view::SizesController* sizes READ sizes CONSTANT)
+    Q_PROPERTY(stow::view::SupplyCard* supplyCard READ supplyCard CONSTANT)
     Q_PROPERTY(stow::view::PaperBoxesController* paperBoxes READ paperBoxes CONSTANT)
 public:
     explicit CupboardController(Day& day, QObject* parent = nullptr);
@@ -282,6 +284,7 @@ public:
     SendingController* sending() { return &sending_; }
     BeforeSaleController* beforeSale() { return &before_sale_; }
     SizesController* sizes() { return &sizes_; }
+    SupplyCard* supplyCard() { return &supply_card_; }
     PaperBoxesController* paperBoxes() { return &paper_boxes_; }
     void refresh();
 
@@ -295,6 +298,7 @@ private:
     BeforeSaleController before_sale_;
     SizesController sizes_;
     PaperBoxesController paper_boxes_;
+    SupplyCard supply_card_;
 };
 
 } // namespace stow::view

@@ -307,7 +307,7 @@ void HouseController::printCommandCards()
 
 CupboardController::CupboardController(Day& day, QObject* parent)
     : QObject(parent), goods_(day), supplies_(day), rates_(day), records_(day), house_(day), sending_(day),
-      before_sale_(day), sizes_(day), paper_boxes_(day)
+      before_sale_(day), sizes_(day), paper_boxes_(day), supply_card_(day)
 {
 }
 

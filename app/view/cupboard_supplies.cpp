@@ -18,22 +18,6 @@ namespace stow::view {
 
 namespace {
 
-QString kind_word(shop::SupplyKind kind)
-{
-    using K = shop::SupplyKind;
-    switch (kind) {
-    case K::outer: return SuppliesController::tr("outer");
-    case K::wrap: return SuppliesController::tr("wrap");
-    case K::filler: return SuppliesController::tr("filler");
-    case K::tape: return SuppliesController::tr("tape");
-    case K::label: return SuppliesController::tr("label");
-    case K::insert: return SuppliesController::tr("insert");
-    case K::ribbon: return SuppliesController::tr("ribbon");
-    case K::paper: return SuppliesController::tr("paper");
-    }
-    return {};
-}
-
 QString movement_word(book::MovementKind kind)
 {
     using K = book::MovementKind;
@@ -92,7 +76,7 @@ void SuppliesController::refresh()
         SupplyRow row;
         row.code = text(code.text);
         row.name = text(supply.name);
-        row.kind = supply.form ? kind_name(supply.form->kind) : kind_word(supply.kind);
+        row.kind = supply.form ? kind_name(supply.form->kind) : supply_kind_name(supply.kind);
         if (!supply.made_from.empty()) row.kind = joined({row.kind, tr("made of %1").arg(text(supply.made_from.text))});
         if (supply.reused) row.kind = joined({row.kind, tr("used again")});
         if (supply.form)
@@ -139,7 +123,7 @@ void SuppliesController::show_detail()
         const auto found = day_.cupboard().on_hand.find(supply->code);
         const shop::Amount on_hand = found != day_.cupboard().on_hand.end() ? found->second : shop::Amount{};
         QStringList facts{
-            joined({text(supply->code.text), supply->form ? kind_name(supply->form->kind) : kind_word(supply->kind)})};
+            joined({text(supply->code.text), supply->form ? kind_name(supply->form->kind) : supply_kind_name(supply->kind)})};
         if (supply->form) {
             facts += tr("inside %1, outside %2").arg(inner_size(*supply->form), words::size(supply->form->outer));
         }

@@ -19,7 +19,7 @@ constexpr const char* remembered_printing = "print.waiting";
 
 Desk::Desk(Day& day, QObject* parent)
     : QObject(parent), day_(day), day_line_(day), arrivals_(day), plan_(day), pick_(day), bench_(day), hand_over_(day),
-      cupboard_(day), find_(day)
+      cupboard_(day), find_(day), first_steps_(day)
 {
     connect(&day_, &Day::changed, this, &Desk::refresh);
     const auto hears = [this](auto& controller) {
@@ -31,6 +31,8 @@ Desk::Desk(Day& day, QObject* parent)
     hears(bench_);
     hears(hand_over_);
     hears(find_);
+    hears(first_steps_);
+    hears(*cupboard_.supplyCard());
     hears(*cupboard_.goods());
     hears(*cupboard_.supplies());
     hears(*cupboard_.records());
@@ -111,6 +113,7 @@ void Desk::refresh()
     bench_.refresh();
     hand_over_.refresh();
     cupboard_.refresh();
+    first_steps_.refresh();
     const auto last = book::last_undoable(day_.book());
     undo_words_ = last ? tr("Undo: %1").arg(words::step(*last)) : QString();
     emit noticeChanged();

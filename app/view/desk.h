@@ -8,6 +8,7 @@
 #include "app/view/cupboard.h"
 #include "app/view/day_line.h"
 #include "app/view/find.h"
+#include "app/view/first_steps.h"
 #include "app/view/hand_over.h"
 #include "app/view/pick.h"
 #include "app/view/plan.h"
@@ -30,6 +31,7 @@ class Desk : public QObject {
     Q_PROPERTY(stow::view::HandOverController* handOver READ handOver CONSTANT)
     Q_PROPERTY(stow::view::CupboardController* cupboard READ cupboard CONSTANT)
     Q_PROPERTY(stow::view::FindController* find READ find CONSTANT)
+    Q_PROPERTY(stow::view::FirstSteps* firstSteps READ firstSteps CONSTANT)
     Q_PROPERTY(bool dark READ dark WRITE setDark NOTIFY darkChanged)
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged)       // the last thing that happened
     Q_PROPERTY(QString undoWords READ undoWords NOTIFY noticeChanged) // "Undo: order 1042 called off"; empty: nothing
@@ -54,6 +56,7 @@ public:
     HandOverController* handOver() { return &hand_over_; }
     CupboardController* cupboard() { return &cupboard_; }
     FindController* find() { return &find_; }
+    FirstSteps* firstSteps() { return &first_steps_; }
     bool dark() const { return dark_; }
     void setDark(bool dark);
     QString notice() const { return notice_; }
@@ -98,6 +101,7 @@ private:
     HandOverController hand_over_;
     CupboardController cupboard_;
     FindController find_;
+    FirstSteps first_steps_;
     Place place_ = Place::Arrivals;
     bool dark_ = false;
     QTimer clock_;

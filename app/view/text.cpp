@@ -104,6 +104,22 @@ QString inside(const OuterForm& form)
     return Say::tr("inside %1").arg(inner_size(form));
 }
 
+QString supply_kind_name(shop::SupplyKind kind)
+{
+    using K = shop::SupplyKind;
+    switch (kind) {
+    case K::outer: return Say::tr("outer");
+    case K::wrap: return Say::tr("wrap");
+    case K::filler: return Say::tr("filler");
+    case K::tape: return Say::tr("tape");
+    case K::label: return Say::tr("label");
+    case K::insert: return Say::tr("insert");
+    case K::ribbon: return Say::tr("ribbon");
+    case K::paper: return Say::tr("paper");
+    }
+    return {};
+}
+
 QString kind_name(OuterKind kind)
 {
     switch (kind) {

@@ -18,6 +18,7 @@ QString violation(const fitting::Violation& violation); // "bottle 2 overlaps ja
 QString reason(const postage::Refused& refused);        // "26 mm thick: a letter takes 25"
 QString stuck(const planning::StuckOrder& stuck);       // "2 of INK-SEA missing"
 QString what_is_wrong(const intake::Problem& problem);  // "“abc” is not a number"
+QString what_is_wrong(const intake::Problem& problem); // "“x” is not a number"
 QString problem(const intake::Problem& problem);        // "orders.csv, row 4, weight: ... This row was left out."
 QString finding(const shop::OrderFinding& finding);     // "the postcode does not look right"
 QString fault(const postage::SheetProblem& problem);

@@ -10,8 +10,18 @@ Page {
     id: screen
 
     required property ArrivalsController controller
+    required property FirstSteps firstSteps
+    readonly property bool beginning: firstSteps.needed && controller.empty && !controller.matching
 
     signal goPlan
+    signal began(int step, bool file)
+
+    function begin(step: int, file: bool) {
+        if (step === FirstSteps.Order && file) askFile();
+        else if (step === FirstSteps.Order) hand.open();
+        else if (step === FirstSteps.Plan) goPlan();
+        else began(step, file);
+    }
 
     readonly property bool wide: width > 1000
 
@@ -29,6 +39,12 @@ Page {
     }
 
     Keys.onPressed: event => {
+        const step = event.key - Qt.Key_1;
+        if (beginning && step >= 0 && step < firstSteps.steps.count && !(event.modifiers & Qt.ControlModifier)) {
+            event.accepted = true;
+            first.choose(step, (event.modifiers & Qt.AltModifier) !== 0);
+            return;
+        }
         if (event.modifiers & (Qt.ControlModifier | Qt.AltModifier) || controller.matching) return;
         event.accepted = true;
         switch (event.key) {
@@ -37,6 +53,12 @@ Page {
             break;
         case Qt.Key_N:
             hand.open();
+            break;
+        case Qt.Key_D:
+            if (beginning) firstSteps.openDemo();
+            break;
+        case Qt.Key_P:
+            if (beginning) firstSteps.putAway();
             break;
         case Qt.Key_R:
             if (controller.arrivedReady > 0) controller.checkAll();
@@ -91,7 +113,7 @@ Page {
     ]
 
     Empty {
-        visible: screen.controller.empty && !screen.controller.matching
+        visible: screen.controller.empty && !screen.controller.matching && !screen.beginning
         title: qsTr("No orders have arrived yet")
         words: qsTr("Save the orders from your shop as a file (CSV) and take it in here, or drop it on this window. Orders by mail or from a fair are entered by hand.")
         Button {
@@ -105,6 +127,14 @@ Page {
             keyHint: "N"
             onClicked: hand.open()
         }
+    }
+
+    Beginning {
+        id: first
+        anchors.fill: parent
+        visible: screen.beginning
+        controller: screen.firstSteps
+        onChosen: (step, second) => screen.begin(step, second)
     }
 
     RowLayout {

@@ -10,6 +10,10 @@ FocusScope {
     required property CupboardController controller
     property int shelf: 0
 
+    function begin(which: int, file: bool) { // a new one there, or from a file
+        turnTo(which);
+        page.item.begin(file);
+    }
     function turnTo(which: int) {
         shelf = which;
         page.forceActiveFocus();
@@ -55,6 +59,7 @@ FocusScope {
         Supplies {
             controller: screen.controller.supplies
             sizes: screen.controller.sizes
+            card: screen.controller.supplyCard
             paperBoxes: screen.controller.paperBoxes
         }
     }

@@ -15,6 +15,11 @@ Page {
     footed: false
     named: false
 
+    function begin(file: bool) {
+        if (file) files.open();
+        else panel.begin();
+    }
+
     Keys.onPressed: event => {
         if (event.modifiers & (Qt.ControlModifier | Qt.AltModifier)) return;
         event.accepted = true;

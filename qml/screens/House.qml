@@ -15,6 +15,11 @@ Page {
     footed: false
     named: false
 
+    function begin(file: bool) {
+        const first = list.itemAtIndex(0);
+        if (first) first.take();
+    }
+
     headRight: [
         Button {
             text: qsTr("Command cards")
@@ -43,6 +48,11 @@ Page {
             required property string unit
             required property string more
             property string fault: ""
+
+            function take() {
+                entry.forceActiveFocus();
+            }
+
             implicitHeight: 60
             sentence: name + ": " + value
             RowLayout {
@@ -55,6 +65,7 @@ Page {
                     Layout.preferredWidth: 280
                 }
                 TextField {
+                    id: entry
                     label: row.name
                     text: row.value
                     unit: row.unit

@@ -96,6 +96,7 @@ Window {
         focus: true
 
         Loader {
+            id: places
             anchors.fill: parent
             focus: true
             sourceComponent: {
@@ -134,7 +135,17 @@ Window {
         id: arrivals
         Arrivals {
             controller: window.desk.arrivals
+            firstSteps: window.desk.firstSteps
             onGoPlan: window.desk.place = Desk.Plan
+            onBegan: (step, file) => {
+                const shelf = {};
+                shelf[FirstSteps.Workshop] = 4;
+                shelf[FirstSteps.Goods] = 0;
+                shelf[FirstSteps.Supplies] = 1;
+                shelf[FirstSteps.Rates] = 2;
+                window.desk.place = Desk.Cupboard;
+                places.item.begin(shelf[step], file);
+            }
         }
     }
     Component {

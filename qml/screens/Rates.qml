@@ -19,6 +19,14 @@ Page {
     named: false
     least: controller.open ? 400 : 0
 
+    function begin(file: bool) {
+        if (file) {
+            files.open();
+            return;
+        }
+        controller.begin();
+        parts.show();
+    }
     function cell(row: int, column: int): Item {
         const line = lines.itemAt(row);
         return line ? line.field(column) : null;

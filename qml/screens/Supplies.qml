@@ -11,6 +11,7 @@ Page {
 
     required property SuppliesController controller
     required property SizesController sizes
+    required property SupplyCard card
     required property PaperBoxesController paperBoxes
 
     Component.onCompleted: controller.open()
@@ -19,6 +20,11 @@ Page {
     headline: controller.headline
     footed: false
     named: false
+
+    function begin(file: bool) {
+        if (file) files.open();
+        else cardPanel.begin();
+    }
 
     Keys.onPressed: event => {
         if (event.modifiers & (Qt.ControlModifier | Qt.AltModifier)) return;
@@ -29,6 +35,12 @@ Page {
             break;
         case Qt.Key_P:
             controller.printReorder();
+            break;
+        case Qt.Key_N:
+            cardPanel.begin();
+            break;
+        case Qt.Key_E:
+            if (list.currentIndex >= 0) cardPanel.change(controller.rows.value(list.currentIndex, "code"));
             break;
         case Qt.Key_S:
             sizesPanel.open();
@@ -51,6 +63,11 @@ Page {
             label: qsTr("Filter the supplies")
             implicitWidth: 168
             onTextChanged: screen.controller.rows.filter = text
+        },
+        Button {
+            text: qsTr("New")
+            keyHint: "N"
+            onClicked: cardPanel.begin()
         },
         Button {
             text: qsTr("Sizes to buy")
@@ -83,6 +100,11 @@ Page {
         words: qsTr("Cartons, mailers, tubes, filler, tape, labels: whatever is used up in packing. Take in a table of them; one line each.")
         Button {
             primary: true
+            text: qsTr("New supply")
+            keyHint: "N"
+            onClicked: cardPanel.begin()
+        }
+        Button {
             text: qsTr("Take in a file")
             keyHint: "O"
             onClicked: files.open()
@@ -217,8 +239,17 @@ Page {
         onAccepted: screen.controller.takeIn(selectedFile)
     }
     over: [
+        SupplyCardPanel {
+            id: cardPanel
+            card: screen.card
+            onClosed: list.forceActiveFocus()
+        },
         SupplyPanel {
             id: panel
+            onChangeAsked: code => {
+                close();
+                cardPanel.change(code);
+            }
             controller: screen.controller
             onClosed: list.forceActiveFocus()
         },

@@ -11,6 +11,8 @@ Panel {
     required property SuppliesController controller
     readonly property var supply: controller.detail
 
+    signal changeAsked(string code)
+
     function show(row: int) {
         if (row < 0) return;
         controller.look(row);
@@ -31,6 +33,17 @@ Panel {
     function spoil() {
         spoilt.fault = controller.spoil(supply.code, spoilt.text, why.text);
         if (spoilt.fault === "") spoilt.text = why.text = "";
+    }
+
+    Shortcut {
+        enabled: panel.visible
+        sequence: "Ctrl+E"
+        onActivated: panel.changeAsked(panel.supply.code)
+    }
+    buttons: Button {
+        text: qsTr("Change what it is")
+        keyHint: qsTr("Ctrl E")
+        onClicked: panel.changeAsked(panel.supply.code)
     }
 
     Label {

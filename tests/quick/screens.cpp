@@ -173,6 +173,11 @@ int main(int argc, char** argv)
             pictures.take(QStringLiteral("cupboard_before_sale_asked"));
         }
         if (i == 1) {
+            pictures.press(Qt::Key_N);
+            pictures.take(QStringLiteral("cupboard_supplies_new"));
+            pictures.press(Qt::Key_Return, Qt::ControlModifier); // nothing is typed yet: it says what is missing
+            pictures.take(QStringLiteral("cupboard_supplies_new_wrong"));
+            pictures.press(Qt::Key_Escape);
             pictures.press(Qt::Key_F);
             pictures.type("100");
             pictures.press(Qt::Key_Tab);
