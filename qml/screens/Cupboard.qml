@@ -10,6 +10,9 @@ FocusScope {
     required property CupboardController controller
     property int shelf: 0
 
+    onShelfChanged: controller.shelf = shelf
+    Component.onCompleted: controller.shelf = shelf
+
     function turnTo(which: int) {
         shelf = which;
         page.forceActiveFocus();
