@@ -68,7 +68,7 @@ Panel {
 
     Flow { // one button a paper, where there are several
         id: papersRow
-        visible: panel.controller.papers.length > 1
+        visible: panel.controller.papers.length > 1 && panel.height >= 500 // a small window gives the page its room
         spacing: 4
         Layout.fillWidth: true
         Accessible.role: Accessible.PageTabList
@@ -135,7 +135,7 @@ Panel {
         hairline: Theme.border
         family: Theme.family
         Layout.fillWidth: true
-        Layout.preferredHeight: Math.max(280, panel.height - papersRow.height - turning.height - 208)
+        Layout.preferredHeight: Math.max(panel.height < 500 ? 180 : 280, panel.height - (papersRow.visible ? papersRow.height : 0) - turning.height - 208)
         Accessible.role: Accessible.Graphic
         Accessible.name: sentence
     }

@@ -241,6 +241,9 @@ int main(int argc, char** argv)
         pictures.take(QStringLiteral("preview_pick_list"));
         desk.preview()->setPaper(2);
         pictures.take(QStringLiteral("preview_packing_slips"));
+        pictures.press(Qt::Key_Plus);
+        pictures.take(QStringLiteral("preview_larger"));
+        pictures.press(Qt::Key_Plus);
         pictures.press(Qt::Key_Escape);
     }
     pictures.press(Qt::Key_Return);
