@@ -16,6 +16,7 @@ TEST(Prints, AreCountedByPaperAndThing)
     EXPECT_EQ(next_print(shop.book, "labels", {"2611-001"}), 2);
     EXPECT_EQ(next_print(shop.book, "labels", {"2611-002"}), 3);
     EXPECT_EQ(next_print(shop.book, "labels", {"2611-001", "2611-002", "2611-003"}), 3) << "the most of them";
+    EXPECT_EQ(next_print(shop.book, "labels", {"2611-002", "2611-001"}), 3) << "in whatever order";
     EXPECT_EQ(next_print(shop.book, "bench-cards", {"2611-002"}), 1);
     EXPECT_EQ(next_print(shop.book, "labels", {}), 1);
 }
