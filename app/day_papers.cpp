@@ -4,6 +4,7 @@
 #include "app/her_papers.h"
 #include "app/painting/fonts.h"
 #include "app/painting/paint.h"
+#include "core/book/prints.h"
 #include "core/book/settings.h"
 #include "core/papers/bench_card.h"
 #include "core/papers/command_cards.h"
@@ -65,19 +66,44 @@ void append(papers::Document& document, papers::Document pages)
                           std::make_move_iterator(pages.pages.end()));
 }
 
-papers::Document pick_list(const Day& day, const std::vector<Packet>& all, bool reprint,
+std::string key_of(PaperKind kind)
+{
+    return std::string(name_of(kind));
+}
+
+std::vector<std::string> numbers_of(const std::vector<Packet>& packets)
+{
+    std::vector<std::string> numbers;
+    numbers.reserve(packets.size());
+    for (const Packet& packet : packets) numbers.push_back(packet.held.parcel.number);
+    return numbers;
+}
+
+std::optional<papers::Reprint> reprint_of(const Day& day, PaperKind kind, const Packet& packet)
+{
+    return reprint_of(day, key_of(kind), {packet.held.parcel.number});
+}
+
+std::string counted_as(const book::HandOverList& list)
+{
+    return "list " + std::to_string(list.id.value);
+}
+
+papers::Document pick_list(const Day& day, PaperKind kind, const std::vector<Packet>& all,
                            const papers::TextMeasure& measure)
 {
     // She owns so many trays: one sheet a round.
     const auto trays = static_cast<std::size_t>(std::max(1, day.cupboard().house.trays));
     papers::Document document;
-    int round = 0;
+    int round = book::last_round(day.book());
     for (std::size_t from = 0; from < all.size(); from += trays) {
         std::vector<shop::Parcel> parcels;
         std::vector<shop::HeldOrder> orders;
+        std::vector<std::string> numbers;
         for (std::size_t i = from; i < std::min(all.size(), from + trays); ++i) {
             shop::Parcel parcel = all[i].held.parcel;
             if (parcel.tray.empty()) parcel.tray = std::string(1, static_cast<char>('A' + (i - from)));
+            numbers.push_back(parcel.number);
             parcels.push_back(std::move(parcel));
             orders.insert(orders.end(), all[i].orders.begin(), all[i].orders.end());
         }
@@ -85,13 +111,15 @@ papers::Document pick_list(const Day& day, const std::vector<Packet>& all, bool 
         const int known_round = all[from].held.round;
         auto sheet =
             papers::pick_sheet(day.today(), known_round > 0 ? known_round : round, parcels, orders, day.cupboard());
-        sheet.reprint = reprint;
-        append(document, papers::lay_out(sheet, blank_of(day), her_words(), measure));
+        sheet.reprint = reprint_of(day, key_of(kind), numbers);
+        append(document, kind == PaperKind::pick_list
+                             ? papers::lay_out(sheet, blank_of(day), her_words(), measure)
+                             : papers::lay_out_by_order(sheet, blank_of(day), her_words(), measure));
     }
     return document;
 }
 
-papers::Document labels(const Day& day, PaperKind kind, const std::vector<Packet>& all, bool reprint,
+papers::Document labels(const Day& day, PaperKind kind, const std::vector<Packet>& all,
                         const papers::TextMeasure& measure)
 {
     const shop::House& house = day.cupboard().house;
@@ -103,7 +131,7 @@ papers::Document labels(const Day& day, PaperKind kind, const std::vector<Packet
                            ? papers::return_label(parcel, packet.to(), house)
                            : papers::label(parcel, packet.to(), house, service_of(packet), plan.part, plan.parts));
         if (kind == PaperKind::labels) made.back().marks = papers::handling_marks(plan, day.cupboard());
-        made.back().reprint = reprint;
+        made.back().print = book::next_print(day.book(), key_of(kind), {parcel.number});
     }
     return papers::lay_out(made, next_label(day), her_words(), measure, house.label_form);
 }
@@ -114,6 +142,7 @@ std::string_view name_of(PaperKind kind)
 {
     switch (kind) {
     case PaperKind::pick_list: return "pick-list";
+    case PaperKind::pick_list_by_order: return "pick-list-by-order";
     case PaperKind::packing_slips: return "packing-slips";
     case PaperKind::bench_cards: return "bench-cards";
     case PaperKind::labels: return "labels";
@@ -137,23 +166,24 @@ std::optional<PaperKind> paper_kind(std::string_view name)
     return found == all_paper_kinds.end() ? std::nullopt : std::optional(*found);
 }
 
-std::optional<std::filesystem::path> write_paper(const Day& day, PaperKind kind, const std::vector<shop::ParcelId>& ids,
-                                                 const std::filesystem::path& folder, bool reprint)
+namespace {
+
+papers::Document paper_of(const Day& day, PaperKind kind, const std::vector<Packet>& all)
 {
     const painting::FontMeasure measure;
-    const std::vector<Packet> all = packets(day, ids);
     const shop::Cupboard& cupboard = day.cupboard();
     std::error_code unreadable;
     const bool has_logo = std::filesystem::exists(cupboard.house.logo, unreadable);
     papers::Document document;
     switch (kind) {
-    case PaperKind::pick_list: document = pick_list(day, all, reprint, measure); break;
+    case PaperKind::pick_list:
+    case PaperKind::pick_list_by_order: document = pick_list(day, kind, all, measure); break;
     case PaperKind::packing_slips:
         for (const Packet& packet : all) {
             auto slip = papers::slip(packet.held.parcel, packet.orders, cupboard, packet.held.plan.part,
                                      packet.held.plan.parts);
             if (has_logo) slip.logo = cupboard.house.logo;
-            slip.reprint = reprint;
+            slip.reprint = reprint_of(day, kind, packet);
             const Words words(papers::language_for(packet.to().country));
             append(document, papers::lay_out(slip, blank_of(day), words, measure));
         }
@@ -161,13 +191,13 @@ std::optional<std::filesystem::path> write_paper(const Day& day, PaperKind kind,
     case PaperKind::bench_cards:
         for (const Packet& packet : all) {
             auto card = papers::bench_card(packet.held.parcel, packet.held.plan, packet.orders, cupboard);
-            card.reprint = reprint;
+            card.reprint = reprint_of(day, kind, packet);
             append(document, papers::lay_out(card, blank_of(day), her_words(), measure));
         }
         break;
     case PaperKind::labels:
-    case PaperKind::return_labels: document = labels(day, kind, all, reprint, measure); break;
-    case PaperKind::gift_notes: // on cards of their own, in the giver's words
+    case PaperKind::return_labels: document = labels(day, kind, all, measure); break;
+    case PaperKind::gift_notes: // on cards of their own, in the giver's words and no others
         for (const Packet& packet : all) {
             for (const shop::HeldOrder& held : packet.orders) {
                 if (held.order.gift) append(document, papers::gift_note(*held.order.gift, measure));
@@ -176,21 +206,58 @@ std::optional<std::filesystem::path> write_paper(const Day& day, PaperKind kind,
         break;
     case PaperKind::customs: // in English, which every office reads; parcels that cross no border have none
         for (const Packet& packet : all) {
-            ParcelCustoms customs = customs_of(day, packet.held);
+            const ParcelCustoms customs = customs_of(day, packet.held);
             if (customs.border == shop::Border::none) continue;
-            customs.data.reprint = reprint;
             append(document, papers::lay_out(customs.data, blank_of(day), Words(Language::english), measure));
         }
         break;
-    case PaperKind::hand_over_list: return std::nullopt; // belongs to a closed list: write_hand_over_list
+    case PaperKind::hand_over_list: break; // belongs to a closed list
     }
-    const bool black = kind == PaperKind::labels || kind == PaperKind::return_labels;
-    const auto& palette = black ? painting::black_only() : painting::light();
-    return write_document(folder, std::string(name_of(kind)), document, palette);
+    return document;
 }
 
-std::optional<std::filesystem::path> write_hand_over_list(const Day& day, const book::HandOverList& list,
-                                                          const std::filesystem::path& folder, bool reprint)
+} // namespace
+
+papers::Document paper_of(const Day& day, PaperKind kind, const std::vector<shop::ParcelId>& ids)
+{
+    return paper_of(day, kind, packets(day, ids));
+}
+
+papers::Document paper_of_round(const Day& day, PaperKind kind, const std::vector<book::Tray>& round)
+{
+    std::vector<shop::ParcelId> ids;
+    ids.reserve(round.size());
+    for (const book::Tray& tray : round) ids.push_back(tray.parcel);
+    std::vector<Packet> all = packets(day, ids);
+    for (Packet& packet : all) {
+        shop::Parcel& parcel = packet.held.parcel;
+        const auto own = std::find_if(round.begin(), round.end(), [&](const auto& t) { return t.parcel == parcel.id; });
+        parcel.tray = own->name;
+    }
+    return paper_of(day, kind, all);
+}
+
+const painting::Palette& palette_of(const Day& day, PaperKind kind)
+{
+    const bool black = kind == PaperKind::labels || kind == PaperKind::return_labels;
+    return black ? painting::black_only() : palette_of(day);
+}
+
+std::optional<std::filesystem::path> write_paper(const Day& day, PaperKind kind, const std::vector<shop::ParcelId>& ids,
+                                                 const std::filesystem::path& folder)
+{
+    return write_document(folder, key_of(kind), paper_of(day, kind, ids), palette_of(day, kind));
+}
+
+std::optional<std::filesystem::path> print_paper(Day& day, PaperKind kind, const std::vector<shop::ParcelId>& ids,
+                                                 const std::filesystem::path& folder)
+{
+    auto file = write_paper(day, kind, ids, folder);
+    if (file) book::count_print(day.book(), key_of(kind), numbers_of(packets(day, ids)));
+    return file;
+}
+
+papers::Document hand_over_paper(const Day& day, const book::HandOverList& list)
 {
     std::vector<shop::Parcel> parcels;
     for (const shop::ParcelId id : list.parcels) {
@@ -198,20 +265,34 @@ std::optional<std::filesystem::path> write_hand_over_list(const Day& day, const 
     }
     auto paper = papers::hand_over_list(list.carrier, std::to_string(list.number), list.day, day.time(), parcels,
                                         day.orders(), day.cupboard().house);
-    paper.reprint = reprint;
+    for (auto& line : paper.lines) {
+        line.label_print = book::next_print(day.book(), key_of(PaperKind::labels), {line.parcel}) - 1;
+    }
+    paper.reprint = reprint_of(day, key_of(PaperKind::hand_over_list), {counted_as(list)});
     const painting::FontMeasure measure;
-    std::string name =
-        std::string(name_of(PaperKind::hand_over_list)) + "-" + list.carrier + "-" + std::to_string(list.number);
+    return papers::lay_out(paper, blank_of(day), her_words(), measure);
+}
+
+std::optional<std::filesystem::path> print_hand_over_list(Day& day, const book::HandOverList& list,
+                                                          const std::filesystem::path& folder)
+{
+    std::string name = key_of(PaperKind::hand_over_list) + "-" + list.carrier + "-" + std::to_string(list.number);
     std::replace_if(
         name.begin(), name.end(), [](char c) { return c == ' ' || c == '/'; }, '-');
-    return write_document(folder, name, papers::lay_out(paper, blank_of(day), her_words(), measure), painting::light());
+    auto file = write_document(folder, name, hand_over_paper(day, list), palette_of(day));
+    if (file) book::count_print(day.book(), key_of(PaperKind::hand_over_list), {counted_as(list)});
+    return file;
+}
+
+papers::Document command_cards(const Day& day)
+{
+    const painting::FontMeasure measure;
+    return papers::command_cards(blank_of(day), her_words(), measure);
 }
 
 std::optional<std::filesystem::path> write_command_cards(const Day& day, const std::filesystem::path& folder)
 {
-    const painting::FontMeasure measure;
-    return write_document(folder, "command-cards", papers::command_cards(blank_of(day), her_words(), measure),
-                          painting::black_only());
+    return write_document(folder, "command-cards", command_cards(day), painting::black_only());
 }
 
 int next_label(const Day& day)

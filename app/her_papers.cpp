@@ -1,6 +1,7 @@
 #include "app/her_papers.h"
 
 #include "app/painting/paint.h"
+#include "core/book/prints.h"
 #include "core/intake/csv.h"
 
 #include <QLocale>
@@ -23,6 +24,18 @@ papers::Blank blank_of(const Day& day)
 {
     const auto margin = static_cast<int>(day.cupboard().house.margin.units) * 10; // 0.1 mm to 0.01 mm
     return {papers::extent_of(format_of(day)), margin};
+}
+
+const painting::Palette& palette_of(const Day& day)
+{
+    return day.cupboard().house.black_only ? painting::black_only() : painting::light();
+}
+
+std::optional<papers::Reprint> reprint_of(const Day& day, const std::string& paper, const std::vector<std::string>& of)
+{
+    const int print = book::next_print(day.book(), paper, of);
+    if (print < 2) return std::nullopt;
+    return papers::Reprint{print, day.today(), day.time()};
 }
 
 std::optional<std::filesystem::path> write_document(const std::filesystem::path& folder, const std::string& name,

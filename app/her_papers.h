@@ -9,17 +9,21 @@
 #include <filesystem>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace stow {
 
 papers::Words her_words(); // the language of the window, where the papers know it
 papers::Format format_of(const Day& day);
-papers::Blank blank_of(const Day& day); // her sheets, with her margins
+papers::Blank blank_of(const Day& day);              // her sheets, with her margins
+const painting::Palette& palette_of(const Day& day); // colours, or black only
+
+// Of the print that comes next of this paper; nothing: it is the first. `of`: what it was counted for.
+std::optional<papers::Reprint> reprint_of(const Day& day, const std::string& paper, const std::vector<std::string>& of);
 
 // NAME.pdf in the folder, which is made if need be. Nothing: there is no page, or it cannot be written.
 std::optional<std::filesystem::path> write_document(const std::filesystem::path& folder, const std::string& name,
-                                                    const papers::Document& document,
-                                                    const painting::Palette& palette = painting::light());
+                                                    const papers::Document& document, const painting::Palette& palette);
 
 // Text for a table program: what would be taken for a formula (= + - @, tab or return at its beginning) gets an
 // apostrophe before it (OWASP, CSV Injection).

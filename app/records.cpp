@@ -4,12 +4,24 @@
 #include "app/painting/fonts.h"
 #include "core/book/ledger.h"
 #include "core/book/parcels.h"
+#include "core/book/prints.h"
 #include "core/papers/material_report.h"
 
 #include <fmt/format.h>
 #include <fstream>
 
 namespace stow {
+
+namespace {
+
+constexpr const char* packaging = "packaging";
+
+std::string counted_as(Date from, Date until)
+{
+    return to_text(from) + ".." + to_text(until);
+}
+
+} // namespace
 
 RecordsRead read_records(const book::Book& book, const shop::Cupboard& cupboard, Date from, Date until)
 {
@@ -31,18 +43,25 @@ std::string materials_csv(const Day& day, const std::vector<records::ParcelFacts
     return csv;
 }
 
-std::optional<std::filesystem::path> write_material_report(const Day& day,
-                                                           const std::vector<records::ParcelFacts>& facts, Date from,
-                                                           Date until, const std::filesystem::path& folder)
+papers::Document material_paper(const Day& day, const std::vector<records::ParcelFacts>& facts, Date from, Date until)
 {
     const papers::MaterialReport report{from, until, static_cast<int>(facts.size()),
-                                        records::materials(facts, day.cupboard()), false};
+                                        records::materials(facts, day.cupboard()),
+                                        reprint_of(day, packaging, {counted_as(from, until)})};
     const painting::FontMeasure measure;
-    auto file = write_document(folder, "packaging", papers::lay_out(report, blank_of(day), her_words(), measure));
+    return papers::lay_out(report, blank_of(day), her_words(), measure);
+}
+
+std::optional<std::filesystem::path> print_material_report(Day& day, const std::vector<records::ParcelFacts>& facts,
+                                                           Date from, Date until, const std::filesystem::path& folder)
+{
+    auto file = write_document(folder, packaging, material_paper(day, facts, from, until), palette_of(day));
     if (!file) return std::nullopt;
     std::ofstream out(folder / "packaging.csv", std::ios::binary);
     out << materials_csv(day, facts, from, until);
-    return out.flush() ? file : std::nullopt;
+    if (!out.flush()) return std::nullopt;
+    book::count_print(day.book(), packaging, {counted_as(from, until)});
+    return file;
 }
 
 } // namespace stow

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/day.h"
+#include "core/papers/display_list.h"
 #include "core/records/account.h"
 
 #include <filesystem>
@@ -17,8 +18,8 @@ RecordsRead read_records(const book::Book& book, const shop::Cupboard& cupboard,
 
 // Packaging of those days by country and material: "packaging.pdf" and "packaging.csv". Nothing: it cannot be written.
 std::string materials_csv(const Day& day, const std::vector<records::ParcelFacts>& facts, Date from, Date until);
-std::optional<std::filesystem::path> write_material_report(const Day& day,
-                                                           const std::vector<records::ParcelFacts>& facts, Date from,
-                                                           Date until, const std::filesystem::path& folder);
+papers::Document material_paper(const Day& day, const std::vector<records::ParcelFacts>& facts, Date from, Date until);
+std::optional<std::filesystem::path> print_material_report(Day& day, const std::vector<records::ParcelFacts>& facts,
+                                                           Date from, Date until, const std::filesystem::path& folder);
 
 } // namespace stow

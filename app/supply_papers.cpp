@@ -7,6 +7,7 @@
 #include "core/book/ledger.h"
 #include "core/book/orders.h"
 #include "core/book/parcels.h"
+#include "core/book/prints.h"
 #include "core/papers/need_list.h"
 #include "core/papers/template.h"
 
@@ -20,9 +21,39 @@ namespace {
 
 using papers::Words;
 
+constexpr const char* reorder_list = "reorder-list";
+constexpr const char* making_list_name = "making-list";
+
 std::string amount(shop::Amount a, shop::Unit unit)
 {
     return words::amount(a, unit, QLocale::c()).toStdString();
+}
+
+std::string reorder_csv(const Day& day)
+{
+    std::string csv = "supplier,code,name,on_hand,reorder_at,order,packs,unit,cost,currency,lead_days\n";
+    const auto plain = [](shop::Amount a) {
+        return QLocale::c().toString(static_cast<double>(a.thousandths) / 1000.0, 'f', 3).remove(',').toStdString();
+    };
+    for (const supplies::ReorderList& from : reorder_lists(day)) {
+        for (const supplies::ReorderLine& line : from.lines) {
+            const shop::Supply& supply = *day.cupboard().supply(line.supply);
+            csv += csv_cell(from.supplier) + ',' + csv_cell(supply.code.text) + ',' + csv_cell(supply.name) + ',' +
+                   plain(line.on_hand) + ',' + plain(line.reorder_at) + ',' + plain(line.to_order) + ',' +
+                   std::to_string(line.packs) + ',' + std::string(shop::name_of(supply.unit)) + ',' +
+                   words::money(line.cost, QLocale::c()).remove(',').toStdString() + ',' + line.cost.currency.code() +
+                   ',' + std::to_string(line.lead_days) + '\n';
+        }
+    }
+    return csv;
+}
+
+// No page where there is nothing on the list.
+papers::Document laid_out(const Day& day, const papers::NeedList& list)
+{
+    if (list.groups.empty()) return {};
+    const painting::FontMeasure measure;
+    return papers::lay_out(list, blank_of(day), her_words(), measure);
 }
 
 } // namespace
@@ -49,12 +80,12 @@ std::vector<planning::ToMake> making_list(const Day& day)
     return planning::making_list(day.cupboard(), book::pieces_reserved(day.book()), waiting);
 }
 
-std::optional<std::filesystem::path> write_reorder_list(const Day& day, const std::filesystem::path& folder)
+papers::Document reorder_paper(const Day& day)
 {
     papers::NeedList list;
     list.kind = papers::NeedList::Kind::reorder;
     list.day = day.today();
-    std::string csv = "supplier,code,name,on_hand,reorder_at,order,packs,unit,cost,currency,lead_days\n";
+    list.reprint = reprint_of(day, reorder_list, {to_text(list.day)});
     for (const supplies::ReorderList& from : reorder_lists(day)) {
         papers::NeedList::Group group{from.supplier, {}};
         for (const supplies::ReorderLine& line : from.lines) {
@@ -64,34 +95,18 @@ std::optional<std::filesystem::path> write_reorder_list(const Day& day, const st
                                           .toStdString();
             group.lines.push_back({supply.name, supply.code.text, packs, amount(line.on_hand, supply.unit),
                                    amount(line.to_order, supply.unit)});
-            const auto plain = [](shop::Amount a) {
-                return QLocale::c()
-                    .toString(static_cast<double>(a.thousandths) / 1000.0, 'f', 3)
-                    .remove(',')
-                    .toStdString();
-            };
-            csv += csv_cell(from.supplier) + ',' + csv_cell(supply.code.text) + ',' + csv_cell(supply.name) + ',' +
-                   plain(line.on_hand) + ',' + plain(line.reorder_at) + ',' + plain(line.to_order) + ',' +
-                   std::to_string(line.packs) + ',' + std::string(shop::name_of(supply.unit)) + ',' +
-                   words::money(line.cost, QLocale::c()).remove(',').toStdString() + ',' + line.cost.currency.code() +
-                   ',' + std::to_string(line.lead_days) + '\n';
         }
         list.groups.push_back(std::move(group));
     }
-    if (list.groups.empty()) return std::nullopt;
-    const painting::FontMeasure measure;
-    auto file = write_document(folder, "reorder-list", papers::lay_out(list, blank_of(day), her_words(), measure));
-    if (!file) return std::nullopt;
-    std::ofstream out(folder / "reorder-list.csv", std::ios::binary);
-    out << csv;
-    return out.flush() ? file : std::nullopt;
+    return laid_out(day, list);
 }
 
-std::optional<std::filesystem::path> write_making_list(const Day& day, const std::filesystem::path& folder)
+papers::Document making_paper(const Day& day)
 {
     papers::NeedList list;
     list.kind = papers::NeedList::Kind::making;
     list.day = day.today();
+    list.reprint = reprint_of(day, making_list_name, {to_text(list.day)});
     papers::NeedList::Group group;
     for (const planning::ToMake& need : making_list(day)) {
         const shop::Good& good = *day.cupboard().good(need.good);
@@ -104,17 +119,32 @@ std::optional<std::filesystem::path> write_making_list(const Day& day, const std
         group.lines.push_back(
             {good.name, good.code.text, detail, std::to_string(need.on_hand), std::to_string(need.make)});
     }
-    if (group.lines.empty()) return std::nullopt;
-    list.groups.push_back(std::move(group));
-    const painting::FontMeasure measure;
-    return write_document(folder, "making-list", papers::lay_out(list, blank_of(day), her_words(), measure));
+    if (!group.lines.empty()) list.groups.push_back(std::move(group));
+    return laid_out(day, list);
 }
 
-std::optional<std::filesystem::path> write_box_template(const paperbox::Wanted& wanted, papers::Format format,
-                                                        const std::filesystem::path& folder)
+std::optional<std::filesystem::path> print_reorder_list(Day& day, const std::filesystem::path& folder)
+{
+    auto file = write_document(folder, reorder_list, reorder_paper(day), palette_of(day));
+    if (!file) return std::nullopt;
+    std::ofstream out(folder / "reorder-list.csv", std::ios::binary);
+    out << reorder_csv(day);
+    if (!out.flush()) return std::nullopt;
+    book::count_print(day.book(), reorder_list, {to_text(day.today())});
+    return file;
+}
+
+std::optional<std::filesystem::path> print_making_list(Day& day, const std::filesystem::path& folder)
+{
+    auto file = write_document(folder, making_list_name, making_paper(day), palette_of(day));
+    if (file) book::count_print(day.book(), making_list_name, {to_text(day.today())});
+    return file;
+}
+
+papers::Document box_template(const paperbox::Wanted& wanted, papers::Format format)
 {
     const paperbox::Laid laid = paperbox::lay(wanted);
-    if (!laid.net) return std::nullopt;
+    if (!laid.net) return {};
     const std::string size = her_words().size(wanted.size), kind(paperbox::name_of(wanted.kind));
     const papers::BoxTemplate box{
         kind + " " + size,
@@ -123,7 +153,14 @@ std::optional<std::filesystem::path> write_box_template(const paperbox::Wanted& 
             .toStdString(),
         *laid.net};
     const painting::FontMeasure measure;
-    return write_document(folder, "paper-box-" + kind, papers::lay_out(box, format, her_words(), measure));
+    return papers::lay_out(box, format, her_words(), measure);
+}
+
+std::optional<std::filesystem::path> write_box_template(const paperbox::Wanted& wanted, papers::Format format,
+                                                        const std::filesystem::path& folder)
+{
+    return write_document(folder, "paper-box-" + std::string(paperbox::name_of(wanted.kind)),
+                          box_template(wanted, format), painting::black_only());
 }
 
 } // namespace stow

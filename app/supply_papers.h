@@ -16,9 +16,15 @@ std::map<shop::SupplyCode, supplies::Outlook> outlook_of(const Day& day);
 std::vector<supplies::ReorderList> reorder_lists(const Day& day);
 std::vector<planning::ToMake> making_list(const Day& day);
 
-// "reorder-list.pdf" and ".csv", "making-list.pdf". Nothing: there is nothing on it, or it cannot be written.
-std::optional<std::filesystem::path> write_reorder_list(const Day& day, const std::filesystem::path& folder);
-std::optional<std::filesystem::path> write_making_list(const Day& day, const std::filesystem::path& folder);
+// No page: there is nothing on it.
+papers::Document reorder_paper(const Day& day);
+papers::Document making_paper(const Day& day);
+papers::Document box_template(const paperbox::Wanted& wanted, papers::Format format); // no page: it cannot be made
+
+// "reorder-list.pdf" and ".csv", "making-list.pdf": a second one on a day says that it is the second. Nothing: there is
+// nothing on it, or it cannot be written.
+std::optional<std::filesystem::path> print_reorder_list(Day& day, const std::filesystem::path& folder);
+std::optional<std::filesystem::path> print_making_list(Day& day, const std::filesystem::path& folder);
 std::optional<std::filesystem::path> write_box_template(const paperbox::Wanted& wanted, papers::Format format,
                                                         const std::filesystem::path& folder);
 

@@ -184,7 +184,7 @@ public:
         if (most != labelled.end()) {
             if (const auto list = book::hand_over(day_.book(), most->first)) {
                 day_.moved();
-                (void)write_hand_over_list(day_, *list, folder_);
+                (void)print_hand_over_list(day_, *list, folder_);
             }
         }
         take_orders(later_export);

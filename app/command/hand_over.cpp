@@ -46,7 +46,7 @@ int hand_over(Context& context, const Options& options)
         return list.error().why == book::Why::nothing_to_do ? attention : refused;
     }
     day->moved();
-    const auto file = write_hand_over_list(
+    const auto file = print_hand_over_list(
         *day, *list, options.out.empty() ? paper_folder(*day) : std::filesystem::path(options.out));
     if (context.json) {
         context.out << nlohmann::json{{"carrier", list->carrier},

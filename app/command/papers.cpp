@@ -30,10 +30,10 @@ int papers(Context& context, const Options& options)
         if (kind == PaperKind::hand_over_list) {
             for (const book::HandOverList& list : book::hand_over_lists(day->book())) {
                 if (list.day != day->today()) continue;
-                if (const auto file = write_hand_over_list(*day, list, folder, true)) files.push_back(file->string());
+                if (const auto file = print_hand_over_list(*day, list, folder)) files.push_back(file->string());
             }
         } else if (!parcels.empty()) {
-            const auto file = write_paper(*day, kind, parcels, folder);
+            const auto file = print_paper(*day, kind, parcels, folder);
             if (!file && only_some_have(kind)) continue;
             if (!file) {
                 say(context.err, QObject::tr("Could not write into %1.").arg(QString::fromStdString(folder.string())));

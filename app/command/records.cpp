@@ -91,7 +91,7 @@ int show_records(Context& context, const Options& options)
                      write_text(options.materials_csv, materials_csv(*day, facts, *from, *until))) &&
                     (options.parcels_csv.empty() || write_parcels(options.parcels_csv, accounts));
         if (!options.report.empty()) {
-            const auto file = write_material_report(*day, facts, *from, *until, options.report);
+            const auto file = print_material_report(*day, facts, *from, *until, options.report);
             if (file) say(context.err, QString::fromStdString(file->string()));
             kept = kept && file.has_value();
         }

@@ -120,9 +120,9 @@ void add_supplies(CLI::App& app, Context& context)
         });
     };
     paper("reorder", "What to order, by supplier, in whole packs: paper and CSV",
-          [](const Day& day, const std::string& folder) { return write_reorder_list(day, folder); });
+          [](Day& day, const std::string& folder) { return print_reorder_list(day, folder); });
     paper("make", "Which goods to make: paper",
-          [](const Day& day, const std::string& folder) { return write_making_list(day, folder); });
+          [](Day& day, const std::string& folder) { return print_making_list(day, folder); });
 }
 
 } // namespace stow::command

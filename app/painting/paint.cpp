@@ -12,6 +12,17 @@ namespace stow::painting {
 
 namespace {
 
+// Black where it is dark, on white: also where the picture lets the paper through. Finely enough (600 dots an inch of
+// its place) that its edges stay smooth to the eye.
+QImage in_two_tones(const QImage& picture, const QSizeF& place)
+{
+    const QSize fine = (place * 600 / 2540).toSize().expandedTo({1, 1});
+    QImage on_white(fine, QImage::Format_RGB32);
+    on_white.fill(Qt::white);
+    QPainter(&on_white).drawImage(0, 0, picture.scaled(fine, Qt::IgnoreAspectRatio, Qt::SmoothTransformation));
+    return on_white.convertToFormat(QImage::Format_Mono, Qt::MonoOnly | Qt::ThresholdDither);
+}
+
 class Brushwork {
 public:
     Brushwork(QPainter& painter, const Palette& palette, qreal least_pen)
@@ -24,6 +35,12 @@ public:
         prepare(path.pen, path.fill);
         QPolygonF polygon;
         for (const papers::Point& p : path.points) polygon << QPointF(p.x, p.y);
+        if (path.closed && path.fill && hatched(*path.fill)) {
+            QPainterPath outline;
+            outline.addPolygon(polygon);
+            outline.closeSubpath();
+            hatch(outline, *path.fill);
+        }
         if (path.closed)
             painter_.drawPolygon(polygon);
         else
@@ -38,6 +55,11 @@ public:
         painter_.rotate(-arc.turn / 16.0); // Qt turns clockwise
         const QRectF box(-arc.first, -arc.second, 2.0 * arc.first, 2.0 * arc.second);
         if (arc.span == papers::full_circle) {
+            if (arc.fill && hatched(*arc.fill)) {
+                QPainterPath outline;
+                outline.addEllipse(box);
+                hatch(outline, *arc.fill);
+            }
             painter_.drawEllipse(box);
         } else {
             QPainterPath curve;
@@ -87,16 +109,41 @@ public:
     // What cannot be read leaves its place empty: a slip goes without a logo rather than not at all.
     void operator()(const papers::Picture& picture)
     {
-        const QImage image(QString::fromStdString(picture.file));
+        QImage image(QString::fromStdString(picture.file));
         if (image.isNull()) return;
         const QSizeF frame(picture.frame.width, picture.frame.height);
         const QRectF target(QPointF(picture.at.x, picture.at.y),
                             QSizeF(image.size()).scaled(frame, Qt::KeepAspectRatio));
-        painter_.setRenderHint(QPainter::SmoothPixmapTransform);
+        if (palette_.two_tones) image = in_two_tones(image, target.size());
+        painter_.setRenderHint(QPainter::SmoothPixmapTransform, !palette_.two_tones);
+        painter_.setRenderHint(QPainter::LosslessImageRendering, palette_.two_tones); // a photo's packing would grey it
         painter_.drawImage(target, image);
     }
 
 private:
+    // Where tints cannot tell, hatching does: shaded faces, and densest the thing to look at.
+    bool hatched(const papers::Fill& fill) const
+    {
+        const bool white = palette_.of(fill) == Qt::white;
+        return palette_.two_tones && white &&
+               (fill.role == papers::Role::highlight || fill.shade == papers::Shade::shaded);
+    }
+    // Fills white, then draws the lines; the outline is left to the caller, whose brush is taken away.
+    void hatch(const QPainterPath& outline, const papers::Fill& fill)
+    {
+        painter_.fillPath(outline, palette_.of(fill));
+        const qreal apart = fill.role == papers::Role::highlight ? 90 : 150;
+        painter_.save();
+        painter_.setClipPath(outline, Qt::IntersectClip);
+        painter_.setPen(QPen(palette_.of(papers::Role::ink), std::max<qreal>(8, least_pen_)));
+        const QRectF around = outline.boundingRect();
+        for (qreal x = around.left() - around.height(); x < around.right(); x += apart) {
+            painter_.drawLine(QPointF(x, around.bottom()), QPointF(x + around.height(), around.top()));
+        }
+        painter_.restore();
+        painter_.setBrush(Qt::NoBrush);
+    }
+
     void prepare(const std::optional<papers::Pen>& pen, const std::optional<papers::Fill>& fill)
     {
         painter_.setBrush(fill ? QBrush(palette_.of(*fill)) : QBrush(Qt::NoBrush));

@@ -32,7 +32,8 @@ const Palette& light()
                                   QColor(0xE6EEE0), QColor(0xEDE6F2), QColor(0xF8EBC8), QColor(0xD6EAE5)},
                                  QColor(0x8A7A5C),
                                  16,
-                                 30};
+                                 30,
+                                 false};
     return palette;
 }
 
@@ -44,7 +45,8 @@ const Palette& dark()
                                   QColor(0x3B4736), QColor(0x443C4E), QColor(0x50462C), QColor(0x244A43)},
                                  QColor(0x0B0D10),
                                  22,
-                                 40};
+                                 40,
+                                 false};
     return palette;
 }
 
@@ -59,7 +61,8 @@ const Palette& black_only()
               papers::Role::goods_f, papers::Role::highlight}) {
             p.colour[static_cast<std::size_t>(white)] = QColor(Qt::white);
         }
-        p.shadow = QColor(Qt::black);
+        p.shadow = QColor(Qt::white);
+        p.two_tones = true;
         return p;
     }();
     return palette;

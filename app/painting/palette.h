@@ -15,6 +15,7 @@ struct Palette {
     // What `half` and `shaded` faces are mixed with, in percent of it.
     QColor shadow;
     int half = 0, shaded = 0;
+    bool two_tones = false; // black and white alone: what would be a tint is hatched, pictures lose their greys
 
     QColor of(papers::Role role) const { return colour[static_cast<std::size_t>(role)]; }
     QColor of(const papers::Fill& fill) const;
@@ -22,6 +23,6 @@ struct Palette {
 
 const Palette& light();
 const Palette& dark();
-const Palette& black_only(); // for thermal labels: black on white, faces left white
+const Palette& black_only(); // for thermal labels and laser printers
 
 } // namespace stow::painting

@@ -13,6 +13,7 @@
 #include "app/words/reasons.h"
 #include "core/book/ledger.h"
 #include "core/book/orders.h"
+#include "core/book/prints.h"
 #include "core/book/settings.h"
 #include "core/papers/drawing.h"
 #include "core/papers/label.h"
@@ -410,17 +411,16 @@ bool BenchController::pack()
     if (!settle(book::mark_packed(day_.book(), {id_}))) return false;
     // Sheets of labels came out with the round; a label of its own comes now, when the parcel is right.
     const bool prints = !typed_way(day_, QStringLiteral("labels")).isEmpty();
-    if (prints && papers::labels_on_a_sheet(day_.cupboard().house.label_form) == 1 && !print_label(false))
+    if (prints && papers::labels_on_a_sheet(day_.cupboard().house.label_form) == 1 && !print_label())
         emit said(tr("The label could not be written into %1").arg(text(paper_folder(day_).string())));
     return true;
 }
 
-// In a folder of its own: what the round wrote stays as it is. What lies there was printed before.
-std::optional<std::filesystem::path> BenchController::print_label(bool again)
+// In a folder of its own: what the round wrote stays as it is.
+std::optional<std::filesystem::path> BenchController::print_label()
 {
     const auto folder = paper_folder(day_) / held_->parcel.number;
-    const bool before = std::filesystem::exists(folder / "labels.pdf");
-    const auto file = write_paper(day_, PaperKind::labels, {{id_}}, folder, again || before);
+    const auto file = print_paper(day_, PaperKind::labels, {{id_}}, folder);
     if (!file) return file;
     emit written(QStringLiteral("labels"), text(file->string()));
     if (!typed_way(day_, QStringLiteral("labels")).isEmpty()) use_labels(day_, 1);
@@ -509,9 +509,39 @@ void BenchController::holdUntilMonday()
 void BenchController::printAgain()
 {
     if (!held_) return;
-    const auto file = print_label(true);
-    emit said(file ? tr("The label lies in %1, marked as a reprint").arg(text(file->string()))
-                   : tr("The label could not be written into %1").arg(text(paper_folder(day_).string())));
+    const auto file = print_label();
+    const std::string number = held_->parcel.number;
+    const int print = book::next_print(day_.book(), std::string(name_of(PaperKind::labels)), {number}) - 1;
+    show(); // the step says which label is to be stuck on
+    if (!file)
+        emit said(tr("The label could not be written into %1").arg(text(paper_folder(day_).string())));
+    else if (print > 1)
+        emit said(tr("Print %1 of label %2: tear up the one before").arg(print).arg(text(number)));
+    else
+        emit said(tr("Label %1 lies in %2").arg(text(number), text(file->string())));
+}
+
+void BenchController::print_one(PaperKind kind)
+{
+    if (!held_) return;
+    const QString paper = text(name_of(kind));
+    const auto file = print_paper(day_, kind, {{id_}}, paper_folder(day_) / held_->parcel.number);
+    if (file) emit written(paper, text(file->string()));
+    emit said(file ? tr("%1: %2").arg(name_of_paper(paper), text(file->string()))
+                   : tr("The paper could not be written into %1").arg(text(paper_folder(day_).string())));
+}
+
+std::vector<DraftPaper> BenchController::drafts()
+{
+    std::vector<DraftPaper> drafts;
+    if (!held_) return drafts;
+    for (const PaperKind kind : {PaperKind::labels, PaperKind::packing_slips, PaperKind::bench_cards,
+                                 PaperKind::gift_notes, PaperKind::customs, PaperKind::return_labels}) {
+        const auto print = [this, kind] { kind == PaperKind::labels ? printAgain() : print_one(kind); };
+        drafts.push_back({name_of_paper(text(name_of(kind))), paper_of(day_, kind, {{id_}}), &palette_of(day_, kind),
+                          tr("Print"), print});
+    }
+    return drafts;
 }
 
 void BenchController::later()

@@ -1,7 +1,9 @@
 // Bench: one parcel, full screen: how it goes in, what to do now, what the scale says.
 #pragma once
 
+#include "app/day_papers.h"
 #include "app/view/bench_steps.h"
+#include "app/view/preview.h"
 #include "app/view/row_model.h"
 #include "app/view/scenes.h"
 #include "core/weighing/scale_feed.h"
@@ -144,6 +146,8 @@ public:
     Q_INVOKABLE void later();           // put it back, take the next
     bool scan(const QString& code);
 
+    std::vector<DraftPaper> drafts(); // of this parcel
+
     void refresh();
     void scaleSays(const weighing::ScaleSays& said); // the scale on the cable
 
@@ -171,7 +175,8 @@ private:
     bool all_scanned() const;
     bool pack();
     bool stands_closed(Weight weight) const;
-    std::optional<std::filesystem::path> print_label(bool again); // nothing: it could not be written
+    std::optional<std::filesystem::path> print_label(); // nothing: it could not be written
+    void print_one(PaperKind kind);
     void undo_last();
 
     Day& day_;

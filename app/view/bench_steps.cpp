@@ -1,7 +1,9 @@
 #include "app/view/bench_steps.h"
 
+#include "app/day_papers.h"
 #include "app/view/text.h"
 #include "app/words/format.h"
+#include "core/book/prints.h"
 #include "core/papers/bench_card.h"
 #include "core/shop/heat.h"
 
@@ -147,8 +149,12 @@ std::vector<ParcelStep> parcel_steps(const Day& day, const book::HeldParcel& hel
         taped ? Say::tr("%1 of tape: middle and both edges").arg(words::metres(plan.tape)) : QString());
     add(ParcelStep::Kind::weigh, Say::tr("Weigh it"), Say::tr("Put it on the scale"),
         Say::tr("type what the scale says and press Enter"));
+    // Two labels of one parcel must not both be stuck on: the later says which it is.
+    const int print = book::next_print(day.book(), std::string(name_of(PaperKind::labels)), {held.parcel.number}) - 1;
+    const QString then = Say::tr("then scan it, or press Space");
     add(ParcelStep::Kind::label, Say::tr("Stick the label on"),
-        Say::tr("Stick label %1 on").arg(text(held.parcel.number)), Say::tr("then scan it, or press Space"));
+        Say::tr("Stick label %1 on").arg(text(held.parcel.number)),
+        print > 1 ? joined({Say::tr("the one marked print %1; tear up the one before").arg(print), then}) : then);
     for (std::size_t i = 0; i < steps.size(); ++i) {
         if (steps[i].mark.isEmpty()) steps[i].mark = QStringLiteral("·");
     }

@@ -5,6 +5,7 @@
 #include "app/view/background.h"
 #include "app/view/before_sale.h"
 #include "app/view/paper_boxes.h"
+#include "app/view/preview.h"
 #include "app/view/rates.h"
 #include "app/view/row_model.h"
 #include "app/view/sending.h"
@@ -56,6 +57,7 @@ public:
     // Keys as `good` gives them. Empty: kept; else what is wrong, and with which field.
     Q_INVOKABLE QString keep(const QVariantMap& good);
     Q_INVOKABLE QString count(int row, const QString& pieces);
+    DraftPaper draft();
     Q_INVOKABLE void printMaking(); // what is to be made next
     Q_INVOKABLE void takeIn(const QUrl& file);
     void refresh();
@@ -120,6 +122,7 @@ public:
     // Came from the supplier; `cost` of all of it, or empty.
     Q_INVOKABLE QString receive(const QString& code, const QString& amount, const QString& cost);
     Q_INVOKABLE QString spoil(const QString& code, const QString& amount, const QString& why);
+    DraftPaper draft();
     Q_INVOKABLE void printReorder();
     Q_INVOKABLE void open() // forecasts are worked out for who looks at them
     {
@@ -199,7 +202,8 @@ public:
     Q_INVOKABLE void leave() { looked_at_ = false; }
     Q_INVOKABLE void nextPeriod();
     Q_INVOKABLE void open(int row); // the parcels behind it
-    Q_INVOKABLE void printFiles();  // packaging by material, on paper and as CSV
+    DraftPaper draft();
+    Q_INVOKABLE void printFiles(); // packaging by material, on paper and as CSV
     void refresh();
 
 signals:
@@ -248,6 +252,7 @@ public:
     explicit HouseController(Day& day, QObject* parent = nullptr);
     RowModel* fields() { return &fields_; }
     Q_INVOKABLE QString set(const QString& key, const QString& value); // empty: kept
+    DraftPaper draft();
     Q_INVOKABLE void printCommandCards();
     void refresh();
 
@@ -264,6 +269,7 @@ class CupboardController : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(int shelf MEMBER shelf_ NOTIFY shelfChanged) // that stands open
     Q_PROPERTY(stow::view::GoodsController* goods READ goods CONSTANT)
     Q_PROPERTY(stow::view::SuppliesController* supplies READ supplies CONSTANT)
     Q_PROPERTY(stow::view::RatesController* rates READ rates CONSTANT)
@@ -288,7 +294,14 @@ public:
     PaperBoxesController* paperBoxes() { return &paper_boxes_; }
     void refresh();
 
+    bool hasPapers() const; // the shelf that stands open prints one
+    std::vector<DraftPaper> drafts();
+
+signals:
+    void shelfChanged();
+
 private:
+    int shelf_ = 0;
     GoodsController goods_;
     SuppliesController supplies_;
     RatesController rates_;

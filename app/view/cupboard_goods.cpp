@@ -1,7 +1,9 @@
 #include "app/day_papers.h"
+#include "app/her_papers.h"
 #include "app/supply_papers.h"
 #include "app/take_in.h"
 #include "app/view/cupboard.h"
+#include "app/view/paper_ways.h"
 #include "app/view/taken_words.h"
 #include "app/view/text.h"
 #include "app/words/book.h"
@@ -239,9 +241,15 @@ QString GoodsController::count(int index, const QString& pieces)
     return {};
 }
 
+DraftPaper GoodsController::draft()
+{
+    return {name_of_paper(QStringLiteral("making-list")), making_paper(day_), &palette_of(day_), tr("Print"),
+            [this] { printMaking(); }};
+}
+
 void GoodsController::printMaking()
 {
-    const auto file = write_making_list(day_, paper_folder(day_));
+    const auto file = print_making_list(day_, paper_folder(day_));
     if (file) emit written(QStringLiteral("making-list"), text(file->string()));
     emit said(file ? tr("Making list: %1").arg(text(file->string())) : tr("There is nothing to make."));
 }

@@ -215,6 +215,17 @@ std::vector<Setting> settings()
              if (there) h.logo = utf8(t.trimmed());
              return there;
          }},
+        {"black",
+         HouseController::tr("Papers in black only"),
+         {},
+         HouseController::tr("yes or no: no colours and no tints, for a laser printer"),
+         [](const House& h) { return h.black_only ? HouseController::tr("yes") : HouseController::tr("no"); },
+         [](House& h, const QString& t) {
+             const QString typed = t.trimmed().toLower();
+             const bool yes = typed == HouseController::tr("yes"), no = typed == HouseController::tr("no");
+             if (yes || no) h.black_only = yes;
+             return yes || no;
+         }},
         {"batch", HouseController::tr("Batches differ by"), HouseController::tr("%"),
          HouseController::tr("a whole batch a little heavier or lighter"),
          [](const House& h) { return QString::number(h.batch_percent); },
@@ -298,11 +309,34 @@ QString HouseController::set(const QString& key, const QString& typed)
     return {};
 }
 
+DraftPaper HouseController::draft()
+{
+    return {name_of_paper(QStringLiteral("command-cards")), command_cards(day_), &painting::black_only(), tr("Print"),
+            [this] { printCommandCards(); }};
+}
+
 void HouseController::printCommandCards()
 {
     const auto file = write_command_cards(day_, paper_folder(day_));
     emit said(file ? tr("The command cards lie in %1").arg(text(file->string())) : tr("The file cannot be written."));
     if (file) emit written(QStringLiteral("command-cards"), text(file->string()));
+}
+
+// The shelves as the window names them, from the first.
+bool CupboardController::hasPapers() const
+{
+    return shelf_ == 0 || shelf_ == 1 || shelf_ == 3 || shelf_ == 4;
+}
+
+std::vector<DraftPaper> CupboardController::drafts()
+{
+    switch (shelf_) {
+    case 0: return {goods_.draft()};
+    case 1: return {supplies_.draft()};
+    case 3: return {records_.draft()};
+    case 4: return {house_.draft()};
+    default: return {};
+    }
 }
 
 CupboardController::CupboardController(Day& day, QObject* parent)

@@ -1,5 +1,7 @@
 #include "app/day_papers.h"
+#include "app/her_papers.h"
 #include "app/view/cupboard.h"
+#include "app/view/paper_ways.h"
 #include "app/view/text.h"
 #include "app/words/format.h"
 #include "core/book/parcels.h"
@@ -303,10 +305,18 @@ void RecordsController::open(int index)
     emit behindChanged();
 }
 
+DraftPaper RecordsController::draft()
+{
+    const bool any = !read_.accounts.empty();
+    return {name_of_paper(QStringLiteral("packaging")),
+            any ? material_paper(day_, read_.facts, from_, day_.today()) : papers::Document{}, &palette_of(day_),
+            tr("Print"), [this] { printFiles(); }};
+}
+
 void RecordsController::printFiles()
 {
     if (read_.accounts.empty()) return emit said(tr("There is nothing to write yet."));
-    const auto file = write_material_report(day_, read_.facts, from_, day_.today(), paper_folder(day_));
+    const auto file = print_material_report(day_, read_.facts, from_, day_.today(), paper_folder(day_));
     emit said(file ? tr("Packaging of %1, with a table for a register's form: %2").arg(period(), text(file->string()))
                    : tr("The file cannot be written."));
     if (file) emit written(QStringLiteral("packaging"), text(file->string()));

@@ -1,7 +1,9 @@
 #include "app/day_papers.h"
+#include "app/her_papers.h"
 #include "app/supply_papers.h"
 #include "app/take_in.h"
 #include "app/view/cupboard.h"
+#include "app/view/paper_ways.h"
 #include "app/view/taken_words.h"
 #include "app/view/text.h"
 #include "app/words/book.h"
@@ -200,9 +202,15 @@ QString SuppliesController::spoil(const QString& code, const QString& typed, con
     return {};
 }
 
+DraftPaper SuppliesController::draft()
+{
+    return {name_of_paper(QStringLiteral("reorder-list")), reorder_paper(day_), &palette_of(day_), tr("Print"),
+            [this] { printReorder(); }};
+}
+
 void SuppliesController::printReorder()
 {
-    const auto file = write_reorder_list(day_, paper_folder(day_));
+    const auto file = print_reorder_list(day_, paper_folder(day_));
     if (file) emit written(QStringLiteral("reorder-list"), text(file->string()));
     emit said(file ? tr("Reorder list: %1").arg(text(file->string())) : tr("There is nothing to reorder."));
 }

@@ -58,6 +58,7 @@ Desk::Desk(Day& day, QObject* parent)
     connect(&bench_, &BenchController::wrong, this, &Desk::stop);
     connect(&pick_, &PickController::right, this, &Desk::right);
     connect(&bench_, &BenchController::right, this, &Desk::right);
+    connect(&cupboard_, &CupboardController::shelfChanged, this, &Desk::noticeChanged);
     connect(&plan_, &PlanController::readyToPick, this, [this] {
         if (pick_.empty()) pick_.startRound();
         setPlace(Place::Pick);
@@ -94,6 +95,7 @@ void Desk::setPlace(Place place)
     place_ = place;
     book::remember(day_.book(), remembered_place, std::to_string(static_cast<int>(place)));
     emit placeChanged();
+    emit noticeChanged(); // another place has other papers
 }
 
 void Desk::setDark(bool dark)
@@ -122,6 +124,33 @@ void Desk::refresh()
 void Desk::print(const QString& paper, const QString& file)
 {
     if (const auto way = printing::way_of(typed_way(day_, paper))) print_queue_.print(name_of_paper(paper), file, *way);
+}
+
+bool Desk::hasPapers() const
+{
+    switch (place_) {
+    case Place::Pick: return !pick_.empty() || pick_.canStart();
+    case Place::Bench: return !bench_.empty();
+    case Place::HandOver: return !hand_over_.empty();
+    case Place::Cupboard: return cupboard_.hasPapers();
+    case Place::Arrivals:
+    case Place::Plan: return false;
+    }
+    return false;
+}
+
+void Desk::lookAtPapers()
+{
+    std::vector<DraftPaper> drafts;
+    switch (place_) {
+    case Place::Pick: drafts = pick_.drafts(); break;
+    case Place::Bench: drafts = bench_.drafts(); break;
+    case Place::HandOver: drafts = hand_over_.drafts(); break;
+    case Place::Cupboard: drafts = cupboard_.drafts(); break;
+    case Place::Arrivals:
+    case Place::Plan: break;
+    }
+    if (!preview_.show(std::move(drafts))) say(tr("There is nothing to print here now."));
 }
 
 void Desk::mendPrinting()

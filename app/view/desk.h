@@ -12,6 +12,7 @@
 #include "app/view/hand_over.h"
 #include "app/view/pick.h"
 #include "app/view/plan.h"
+#include "app/view/preview.h"
 #include "core/papers/command_cards.h"
 
 #include <QTimer>
@@ -32,6 +33,8 @@ class Desk : public QObject {
     Q_PROPERTY(stow::view::CupboardController* cupboard READ cupboard CONSTANT)
     Q_PROPERTY(stow::view::FindController* find READ find CONSTANT)
     Q_PROPERTY(stow::view::FirstSteps* firstSteps READ firstSteps CONSTANT)
+    Q_PROPERTY(stow::view::PreviewController* preview READ preview CONSTANT)
+    Q_PROPERTY(bool hasPapers READ hasPapers NOTIFY noticeChanged) // this place prints something
     Q_PROPERTY(bool dark READ dark WRITE setDark NOTIFY darkChanged)
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged)       // the last thing that happened
     Q_PROPERTY(QString undoWords READ undoWords NOTIFY noticeChanged) // "Undo: order 1042 called off"; empty: nothing
@@ -57,6 +60,8 @@ public:
     CupboardController* cupboard() { return &cupboard_; }
     FindController* find() { return &find_; }
     FirstSteps* firstSteps() { return &first_steps_; }
+    PreviewController* preview() { return &preview_; }
+    bool hasPapers() const;
     bool dark() const { return dark_; }
     void setDark(bool dark);
     QString notice() const { return notice_; }
@@ -68,6 +73,7 @@ public:
 
     void plugIn(std::unique_ptr<scale::Device> device); // the scale on the cable
 
+    Q_INVOKABLE void lookAtPapers(); // what this place would print, page by page
     Q_INVOKABLE void undo();
     Q_INVOKABLE void mendPrinting(); // send again, or call back from a stopped printer
     void command(papers::Command command);
@@ -102,6 +108,7 @@ private:
     CupboardController cupboard_;
     FindController find_;
     FirstSteps first_steps_;
+    PreviewController preview_;
     Place place_ = Place::Arrivals;
     bool dark_ = false;
     QTimer clock_;

@@ -210,7 +210,7 @@ void DispatchController::copyMessage()
 
 void DispatchController::writeCustoms()
 {
-    const auto file = write_paper(day_, PaperKind::customs, {id_}, paper_folder(day_));
+    const auto file = print_paper(day_, PaperKind::customs, {id_}, paper_folder(day_));
     emit said(file ? tr("Customs data: %1").arg(text(file->string())) : tr("There is nothing to declare"));
 }
 

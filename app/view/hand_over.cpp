@@ -1,6 +1,7 @@
 #include "app/view/hand_over.h"
 
 #include "app/day_papers.h"
+#include "app/her_papers.h"
 #include "app/view/bench_scale.h"
 #include "app/view/collections.h"
 #include "app/view/text.h"
@@ -150,7 +151,7 @@ void HandOverController::courierIsHere(int index)
         emit said(words::refused(list.error()));
         return;
     }
-    const auto file = write_hand_over_list(day_, *list, paper_folder(day_));
+    const auto file = print_hand_over_list(day_, *list, paper_folder(day_));
     if (file) emit written(QStringLiteral("hand-over-list"), text(file->string()));
     const QString closed = tr("List %1 for %2: %n parcels", nullptr, static_cast<int>(list->parcels.size()))
                                .arg(list->number)
@@ -159,6 +160,36 @@ void HandOverController::courierIsHere(int index)
                    : closed + QStringLiteral(" · ") +
                          tr("the list could not be written into %1").arg(text(paper_folder(day_).string())));
     day_.moved();
+}
+
+void HandOverController::print_again(const book::HandOverList& list)
+{
+    const auto file = print_hand_over_list(day_, list, paper_folder(day_));
+    if (file) emit written(QStringLiteral("hand-over-list"), text(file->string()));
+    emit said(file ? tr("List %1 for %2, marked as a reprint: %3")
+                         .arg(list.number)
+                         .arg(text(list.carrier), text(file->string()))
+                   : tr("the list could not be written into %1").arg(text(paper_folder(day_).string())));
+}
+
+std::vector<DraftPaper> HandOverController::drafts()
+{
+    std::vector<DraftPaper> drafts;
+    const auto add = [&](const book::HandOverList& list, const QString& words, std::function<void()> print) {
+        drafts.push_back({tr("List %1 for %2").arg(list.number).arg(text(list.carrier)), hand_over_paper(day_, list),
+                          &palette_of(day_), words, std::move(print)});
+    };
+    int index = 0;
+    for (const CarrierRow& row : carriers_.all()) {
+        const int courier = index++;
+        const book::HandOverList next = book::next_hand_over(day_.book(), utf8(row.carrier));
+        if (!next.parcels.empty())
+            add(next, tr("Close the list and print"), [this, courier] { courierIsHere(courier); });
+    }
+    for (const book::HandOverList& list : book::hand_over_lists(day_.book(), day_.today())) {
+        add(list, tr("Print again"), [this, list] { print_again(list); });
+    }
+    return drafts;
 }
 
 QString HandOverController::setTracking(int index, const QString& number)

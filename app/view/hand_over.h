@@ -2,7 +2,9 @@
 #pragma once
 
 #include "app/view/dispatch.h"
+#include "app/view/preview.h"
 #include "app/view/row_model.h"
+#include "core/book/parcels.h"
 
 namespace stow {
 class Day;
@@ -69,6 +71,8 @@ public:
     // `goods`: 0 not looked at yet, 1 on the shelf again, 2 written off.
     Q_INVOKABLE void cameBack(int parcel, const QString& why, int goods, bool again);
 
+    std::vector<DraftPaper> drafts(); // the lists that would be closed now, and today's closed ones
+
     void refresh();
 
 signals:
@@ -77,6 +81,8 @@ signals:
     void written(const QString& paper, const QString& file); // to be printed, where she has a printer for it
 
 private:
+    void print_again(const book::HandOverList& list);
+
     Day& day_;
     DispatchController dispatch_;
     Rows<CarrierRow> carriers_;

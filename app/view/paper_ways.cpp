@@ -22,12 +22,20 @@ std::string remembered_as(const QString& paper)
 
 std::vector<PrintedPaper> printed_papers()
 {
-    return {{"pick-list", Say::tr("Pick list")},           {"packing-slips", Say::tr("Packing slips")},
-            {"bench-cards", Say::tr("Bench cards")},       {"labels", Say::tr("Labels")},
-            {"return-labels", Say::tr("Return labels")},   {"gift-notes", Say::tr("Gift notes")},
-            {"hand-over-list", Say::tr("Hand-over list")}, {"reorder-list", Say::tr("Reorder list")},
-            {"making-list", Say::tr("Making list")},       {"packaging", Say::tr("Packaging report")},
-            {"paper-box", Say::tr("Paper box template")},  {"command-cards", Say::tr("Command cards")}};
+    return {{"pick-list", Say::tr("Pick list")},
+            {"pick-list-by-order", Say::tr("Pick list by order")},
+            {"packing-slips", Say::tr("Packing slips")},
+            {"bench-cards", Say::tr("Bench cards")},
+            {"labels", Say::tr("Labels")},
+            {"return-labels", Say::tr("Return labels")},
+            {"gift-notes", Say::tr("Gift notes")},
+            {"customs", Say::tr("Customs data")},
+            {"hand-over-list", Say::tr("Hand-over list")},
+            {"reorder-list", Say::tr("Reorder list")},
+            {"making-list", Say::tr("Making list")},
+            {"packaging", Say::tr("Packaging report")},
+            {"paper-box", Say::tr("Paper box template")},
+            {"command-cards", Say::tr("Command cards")}};
 }
 
 QString name_of_paper(const QString& key)

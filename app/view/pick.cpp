@@ -23,6 +23,31 @@ std::string key_of(const papers::PickSheet::Line& line)
     return line.code + "\x1f" + line.personal_text;
 }
 
+std::vector<PaperKind> papers_of_a_round(const Day& day)
+{
+    std::vector<PaperKind> kinds{PaperKind::pick_list,     PaperKind::pick_list_by_order,
+                                 PaperKind::packing_slips, PaperKind::bench_cards,
+                                 PaperKind::labels,        PaperKind::gift_notes};
+    // For workshops that put one into every parcel.
+    if (!typed_way(day, QStringLiteral("return-labels")).isEmpty()) kinds.push_back(PaperKind::return_labels);
+    return kinds;
+}
+
+// A label of its own is printed at the bench, when its parcel is right.
+bool printed_later(const Day& day, PaperKind kind)
+{
+    const bool single = papers::labels_on_a_sheet(day.cupboard().house.label_form) == 1;
+    return kind == PaperKind::labels && single && !typed_way(day, QStringLiteral("labels")).isEmpty();
+}
+
+std::vector<shop::ParcelId> ids_of(const std::vector<book::Tray>& trays)
+{
+    std::vector<shop::ParcelId> ids;
+    ids.reserve(trays.size());
+    for (const book::Tray& tray : trays) ids.push_back(tray.parcel);
+    return ids;
+}
+
 } // namespace
 
 PickController::PickController(Day& day, QObject* parent) : QObject(parent), day_(day) {}
@@ -159,7 +184,8 @@ void PickController::show()
     emit changed();
 }
 
-void PickController::startRound()
+// The parcels of the round that would be started now, with their trays.
+std::vector<book::Tray> PickController::next_trays() const
 {
     std::vector<book::Tray> trays;
     const int most = std::max(1, day_.cupboard().house.trays);
@@ -172,6 +198,12 @@ void PickController::startRound()
         if (n >= 26) name += std::to_string(n / 26);
         trays.push_back({parcel.id, name});
     }
+    return trays;
+}
+
+void PickController::startRound()
+{
+    const std::vector<book::Tray> trays = next_trays();
     if (trays.empty()) return;
     const auto round = book::start_round(day_.book(), trays);
     if (!round) {
@@ -179,27 +211,56 @@ void PickController::startRound()
         return;
     }
     day_.moved();
-    std::vector<shop::ParcelId> ids;
-    for (const book::Tray& tray : trays) ids.push_back(tray.parcel);
+    const QString folder = text(paper_folder(day_).string());
+    emit said(print(ids_of(trays))
+                  ? tr("Round %1: the papers lie in %2").arg(*round).arg(folder)
+                  : tr("Round %1 started, but papers could not be written into %2").arg(*round).arg(folder));
+}
+
+bool PickController::print(const std::vector<shop::ParcelId>& parcels)
+{
     bool all_on_file = true;
-    for (const PaperKind kind : {PaperKind::pick_list, PaperKind::packing_slips, PaperKind::bench_cards,
-                                 PaperKind::labels, PaperKind::gift_notes, PaperKind::return_labels}) {
+    for (const PaperKind kind : papers_of_a_round(day_)) {
         const QString paper = text(std::string(name_of(kind)));
-        const bool printed = !typed_way(day_, paper).isEmpty();
-        if (kind == PaperKind::return_labels && !printed) continue; // for workshops that put one into every parcel
-        const auto file = write_paper(day_, kind, ids, paper_folder(day_));
+        const bool later = printed_later(day_, kind);
+        const auto file = later ? write_paper(day_, kind, parcels, paper_folder(day_))
+                                : print_paper(day_, kind, parcels, paper_folder(day_));
         all_on_file = all_on_file && (file || only_some_have(kind));
-        if (!file) continue;
-        // A label of its own is printed at the bench, when its parcel is right.
-        const bool later = kind == PaperKind::labels && papers::labels_on_a_sheet(day_.cupboard().house.label_form) == 1;
-        if (later) continue;
+        if (!file || later) continue;
         emit written(paper, text(file->string()));
-        if (kind == PaperKind::labels && printed) use_labels(day_, static_cast<int>(ids.size()));
+        const bool printed = !typed_way(day_, paper).isEmpty();
+        if (kind == PaperKind::labels && printed) use_labels(day_, static_cast<int>(parcels.size()));
     }
-    emit said(all_on_file ? tr("Round %1: the papers lie in %2").arg(*round).arg(text(paper_folder(day_).string()))
-                          : tr("Round %1 started, but papers could not be written into %2")
-                                .arg(*round)
-                                .arg(text(paper_folder(day_).string())));
+    return all_on_file;
+}
+
+std::vector<DraftPaper> PickController::drafts()
+{
+    std::vector<shop::ParcelId> under_way;
+    for (const shop::Parcel& parcel : parcels_) under_way.push_back(parcel.id);
+    const std::vector<book::Tray> next = under_way.empty() ? next_trays() : std::vector<book::Tray>{};
+    std::vector<DraftPaper> drafts;
+    if (under_way.empty() && next.empty()) return drafts;
+    const auto again = [this, under_way] {
+        const QString folder = text(paper_folder(day_).string());
+        emit said(print(under_way) ? tr("The papers of round %1, marked as reprints, lie in %2").arg(round_).arg(folder)
+                                   : tr("Papers could not be written into %1").arg(folder));
+    };
+    for (const PaperKind kind : papers_of_a_round(day_)) {
+        if (printed_later(day_, kind)) continue;
+        DraftPaper draft{name_of_paper(text(name_of(kind))), {}, &palette_of(day_, kind), {}, {}};
+        if (under_way.empty()) {
+            draft.document = paper_of_round(day_, kind, next);
+            draft.print_words = tr("Start the round and print");
+            draft.print = [this] { startRound(); };
+        } else {
+            draft.document = paper_of(day_, kind, under_way);
+            draft.print_words = tr("Print all again");
+            draft.print = again;
+        }
+        drafts.push_back(std::move(draft));
+    }
+    return drafts;
 }
 
 void PickController::tick(int row)

@@ -1,7 +1,9 @@
 // Pick: one walk along the shelves, one tray an order.
 #pragma once
 
+#include "app/view/preview.h"
 #include "app/view/row_model.h"
+#include "core/book/parcels.h"
 #include "core/papers/pick_list.h"
 #include "core/shop/parcels.h"
 
@@ -77,6 +79,7 @@ public:
     Q_INVOKABLE void notThere(int row, bool broken); // orders aside, stock put right, outers given back
     Q_INVOKABLE void finishRound();                  // trays full: to the bench
     bool scan(const QString& code);                  // a good; false: not in this round
+    std::vector<DraftPaper> drafts();                // of the round under way, else of the next one
 
     void refresh();
 
@@ -89,6 +92,8 @@ signals:
     void roundFinished();
 
 private:
+    std::vector<book::Tray> next_trays() const;
+    bool print(const std::vector<shop::ParcelId>& parcels); // false: some could not be written
     void read_ticks();
     void keep_ticks();
     void show();

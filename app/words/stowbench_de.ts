@@ -572,6 +572,10 @@
             <source>gift note</source>
             <translation>Geschenkgruß</translation>
         </message>
+        <message>
+            <source>the one marked print %1; tear up the one before</source>
+            <translation>das mit „%1. Druck“; das vorige zerreißen</translation>
+        </message>
     </context>
     <context>
         <name>ColumnMatch</name>
@@ -1132,6 +1136,14 @@
             <source>Ctrl Z</source>
             <translation>Strg Z</translation>
         </message>
+        <message>
+            <source>Papers</source>
+            <translation>Papiere</translation>
+        </message>
+        <message>
+            <source>Look at the papers</source>
+            <translation>Papiere ansehen</translation>
+        </message>
     </context>
     <context>
         <name>OrderDetail</name>
@@ -1378,6 +1390,14 @@
             <source>Command cards</source>
             <translation>Befehlskarten</translation>
         </message>
+        <message>
+            <source>Pick list by order</source>
+            <translation>Sammelliste je Bestellung</translation>
+        </message>
+        <message>
+            <source>Customs data</source>
+            <translation>Zollangaben</translation>
+        </message>
     </context>
     <context>
         <name>Pick</name>
@@ -1538,6 +1558,33 @@
         <message>
             <source>kept (L lets go)</source>
             <translation>bleibt so (L gibt frei)</translation>
+        </message>
+    </context>
+    <context>
+        <name>PreviewPanel</name>
+        <message>
+            <source>Enter</source>
+            <translation>Enter</translation>
+        </message>
+        <message>
+            <source>Papers</source>
+            <translation>Papiere</translation>
+        </message>
+        <message>
+            <source>Whole page</source>
+            <translation>Ganze Seite</translation>
+        </message>
+        <message>
+            <source>Larger</source>
+            <translation>Größer</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Zurück</translation>
+        </message>
+        <message>
+            <source>Next</source>
+            <translation>Weiter</translation>
         </message>
     </context>
     <context>
@@ -3035,10 +3082,6 @@
             <translation>Zurückgehalten bis %1</translation>
         </message>
         <message>
-            <source>The label lies in %1, marked as a reprint</source>
-            <translation>Das Etikett liegt in %1, als Nachdruck gekennzeichnet</translation>
-        </message>
-        <message>
             <source>The label could not be written into %1</source>
             <translation>Das Etikett ließ sich nicht in %1 schreiben</translation>
         </message>
@@ -3109,6 +3152,26 @@
         <message>
             <source>%1 is not ordered here.</source>
             <translation>%1 ist hier nicht bestellt.</translation>
+        </message>
+        <message>
+            <source>Print %1 of label %2: tear up the one before</source>
+            <translation>%1. Druck von Etikett %2: das vorige zerreißen</translation>
+        </message>
+        <message>
+            <source>Label %1 lies in %2</source>
+            <translation>Etikett %1 liegt in %2</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>The paper could not be written into %1</source>
+            <translation>Das Papier konnte nicht nach %1 geschrieben werden</translation>
+        </message>
+        <message>
+            <source>Print</source>
+            <translation>Drucken</translation>
         </message>
     </context>
     <context>
@@ -3203,6 +3266,10 @@
         <message>
             <source>This card tells nothing that this program knows: %1</source>
             <translation>Diese Karte sagt nichts, was dieses Programm kennt: %1</translation>
+        </message>
+        <message>
+            <source>There is nothing to print here now.</source>
+            <translation>Hier gibt es jetzt nichts zu drucken.</translation>
         </message>
     </context>
     <context>
@@ -3499,6 +3566,10 @@
             <source>There is nothing to make.</source>
             <translation>Es ist nichts zu fertigen.</translation>
         </message>
+        <message>
+            <source>Print</source>
+            <translation>Drucken</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::HandOverController</name>
@@ -3580,6 +3651,22 @@
         <message>
             <source>Parcel %1 came back; its order is to be planned anew</source>
             <translation>Paket %1 kam zurück; seine Bestellung ist neu zu planen</translation>
+        </message>
+        <message>
+            <source>List %1 for %2, marked as a reprint: %3</source>
+            <translation>Liste %1 für %2, als Nachdruck bezeichnet: %3</translation>
+        </message>
+        <message>
+            <source>List %1 for %2</source>
+            <translation>Liste %1 für %2</translation>
+        </message>
+        <message>
+            <source>Close the list and print</source>
+            <translation>Liste schließen und drucken</translation>
+        </message>
+        <message>
+            <source>Print again</source>
+            <translation>Noch einmal drucken</translation>
         </message>
     </context>
     <context>
@@ -3828,6 +3915,26 @@
             <source>The file cannot be written.</source>
             <translation>Die Datei lässt sich nicht schreiben.</translation>
         </message>
+        <message>
+            <source>Papers in black only</source>
+            <translation>Papiere nur in Schwarz</translation>
+        </message>
+        <message>
+            <source>yes or no: no colours and no tints, for a laser printer</source>
+            <translation>ja oder nein: ohne Farben und Töne, für Laserdrucker</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>ja</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>nein</translation>
+        </message>
+        <message>
+            <source>Print</source>
+            <translation>Drucken</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::PaperBoxesController</name>
@@ -4030,6 +4137,22 @@
             <source>%1 is not wanted, or no more of it, in this round.</source>
             <translation>%1 wird in dieser Runde nicht oder nicht mehr gebraucht.</translation>
         </message>
+        <message>
+            <source>The papers of round %1, marked as reprints, lie in %2</source>
+            <translation>Die Papiere der Runde %1, als Nachdruck bezeichnet, liegen in %2</translation>
+        </message>
+        <message>
+            <source>Papers could not be written into %1</source>
+            <translation>Papiere konnten nicht nach %1 geschrieben werden</translation>
+        </message>
+        <message>
+            <source>Print all again</source>
+            <translation>Alle noch einmal drucken</translation>
+        </message>
+        <message>
+            <source>Start the round and print</source>
+            <translation>Runde beginnen und drucken</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::PlanController</name>
@@ -4156,6 +4279,21 @@
         <message>
             <source>%1 goes into %2</source>
             <translation>%1 geht in %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>stow::view::PreviewController</name>
+        <message>
+            <source>Page %1 of %2</source>
+            <translation>Seite %1 von %2</translation>
+        </message>
+        <message>
+            <source>lower half</source>
+            <translation>untere Hälfte</translation>
+        </message>
+        <message>
+            <source>upper half</source>
+            <translation>obere Hälfte</translation>
         </message>
     </context>
     <context>
@@ -4560,6 +4698,10 @@
             <source>no parcel was packed in this time</source>
             <translation>in dieser Zeit wurde kein Paket gepackt</translation>
         </message>
+        <message>
+            <source>Print</source>
+            <translation>Drucken</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::SendingController</name>
@@ -4951,6 +5093,10 @@
         <message>
             <source>; order at %1</source>
             <translation>; bestellen bei %1</translation>
+        </message>
+        <message>
+            <source>Print</source>
+            <translation>Drucken</translation>
         </message>
     </context>
     <context>

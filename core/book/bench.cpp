@@ -41,13 +41,18 @@ Done unlock_parcel(Book& book, shop::ParcelId id)
     return set(book, StepKind::unlock_parcel, id, {ParcelState::planned}, "locked = 0, tray = '', round = 0");
 }
 
+int last_round(const Book& book)
+{
+    Query last(book, "SELECT coalesce(max(round), 0) FROM parcel");
+    last.next();
+    return last.small(0);
+}
+
 tl::expected<int, Refused> start_round(Book& book, const std::vector<Tray>& trays)
 {
     int round = 0;
     const auto start = [&](Writer& writer) -> Allowed {
-        Query last(book, "SELECT coalesce(max(round), 0) + 1 FROM parcel");
-        last.next();
-        round = last.small(0);
+        round = last_round(book) + 1;
         for (const Tray& tray : trays) {
             const auto parcel = parcel_in(book, tray.parcel, {ParcelState::planned});
             if (!parcel) return tl::unexpected(parcel.error());

@@ -2,6 +2,7 @@
 #include "core/book/parcel_rows.h"
 #include "core/book/parcels.h"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace stow::book {
@@ -85,23 +86,35 @@ std::vector<PostageBought> postage_bought(const Book& book, shop::ParcelId id)
     return read_postage(book, "parcel = ?", id.value);
 }
 
+HandOverList next_hand_over(const Book& book, const std::string& carrier)
+{
+    HandOverList list;
+    list.carrier = carrier;
+    list.at = book.now();
+    list.day = std::chrono::floor<std::chrono::days>(list.at);
+    Query last(book, "SELECT coalesce(max(number), 0) + 1 FROM hand_over_list WHERE carrier = ? AND day = ?", carrier,
+               list.day);
+    last.next();
+    list.number = last.small(0);
+    std::vector<shop::Parcel> going;
+    for (shop::Parcel& parcel : parcels_in(book, shop::ParcelState::labelled)) {
+        if (parcel.carrier == carrier && !parcel_standing(book, parcel).stops()) going.push_back(std::move(parcel));
+    }
+    std::sort(going.begin(), going.end(), [](const auto& a, const auto& b) { return a.number < b.number; });
+    for (const shop::Parcel& parcel : going) list.parcels.push_back(parcel.id);
+    return list;
+}
+
 tl::expected<HandOverList, Refused> hand_over(Book& book, const std::string& carrier)
 {
     shop::ListId id;
     const auto close = [&](Writer& writer) -> Allowed {
-        std::vector<shop::Parcel> going;
-        for (const shop::Parcel& parcel : parcels_in(book, shop::ParcelState::labelled)) {
-            if (parcel.carrier == carrier && !parcel_standing(book, parcel).stops()) going.push_back(parcel);
-        }
-        if (going.empty()) return refuse(Why::nothing_to_do, carrier);
-        const Date day = std::chrono::floor<std::chrono::days>(writer.at());
-        Query last(book, "SELECT coalesce(max(number), 0) + 1 FROM hand_over_list WHERE carrier = ? AND day = ?",
-                   carrier, day);
-        last.next();
-        id.value = writer.add("INSERT INTO hand_over_list (carrier, day, number, at) VALUES (?, ?, ?, ?)", carrier, day,
-                              last.integer(0), writer.at());
-        for (const shop::Parcel& parcel : going) {
-            writer.run("UPDATE parcel SET state = 'handed over', list = ? WHERE id = ?", id, parcel.id);
+        const HandOverList next = next_hand_over(book, carrier);
+        if (next.parcels.empty()) return refuse(Why::nothing_to_do, carrier);
+        id.value = writer.add("INSERT INTO hand_over_list (carrier, day, number, at) VALUES (?, ?, ?, ?)", carrier,
+                              next.day, next.number, writer.at());
+        for (const shop::ParcelId parcel : next.parcels) {
+            writer.run("UPDATE parcel SET state = 'handed over', list = ? WHERE id = ?", id, parcel);
         }
         writer.run("UPDATE orders SET done = 1 WHERE id IN (SELECT order_id FROM parcel_piece JOIN parcel "
                    "ON parcel.id = parcel_piece.parcel WHERE list = ?) AND NOT EXISTS ("
@@ -109,8 +122,8 @@ tl::expected<HandOverList, Refused> hand_over(Book& book, const std::string& car
                    "SELECT coalesce(sum(piece_sent.count), 0) FROM piece_sent WHERE piece_sent.order_id = orders.id "
                    "AND line = place AND piece_sent.state IN ('handed over', 'came back')))",
                    id);
-        writer.words["list"] = last.text(0);
-        writer.words["parcels"] = std::to_string(going.size());
+        writer.words["list"] = std::to_string(next.number);
+        writer.words["parcels"] = std::to_string(next.parcels.size());
         return {};
     };
     const Done done = in_step(book, StepKind::hand_over, {{"carrier", carrier}}, close);

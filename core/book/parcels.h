@@ -58,6 +58,7 @@ struct Tray {
     shop::ParcelId parcel;
     std::string name; // "A"
 };
+int last_round(const Book& book); // its number; 0: there was none yet
 // A round of picking; locks its parcels. Gives the number of the round.
 tl::expected<int, Refused> start_round(Book& book, const std::vector<Tray>& trays);
 Done mark_picked(Book& book, shop::ParcelId id);
@@ -122,6 +123,8 @@ struct HandOverList {
     Instant at;
     std::vector<shop::ParcelId> parcels; // by parcel number
 };
+// The list that `hand_over` would close now, yet without an id; of no parcel: nothing of the carrier may go.
+HandOverList next_hand_over(const Book& book, const std::string& carrier);
 // Closes a list of exactly the labelled parcels of the carrier that may go; those that stop stay.
 tl::expected<HandOverList, Refused> hand_over(Book& book, const std::string& carrier);
 std::vector<HandOverList> hand_over_lists(const Book& book); // newest first

@@ -324,12 +324,27 @@ CREATE TABLE erased (
 ) STRICT, WITHOUT ROWID;
 )sql";
 
+// How often a paper came out, so that the next one says that it is not the first. Not a step: what was printed lies
+// there, whatever is undone.
+constexpr auto prints_are_counted = R"sql(
+CREATE TABLE printed (
+    paper TEXT NOT NULL, -- "labels"
+    of TEXT NOT NULL,    -- a parcel's number, a list, a day
+    times INTEGER NOT NULL CHECK (times > 0),
+    PRIMARY KEY (of, paper)
+) STRICT, WITHOUT ROWID;
+-- Up to now a round printed all of these, and a list was printed as it was closed.
+INSERT INTO printed SELECT value, number, 1 FROM parcel, json_each(
+    '["pick-list", "packing-slips", "bench-cards", "labels"]') WHERE round > 0 GROUP BY value, number;
+INSERT INTO printed SELECT 'hand-over-list', 'list ' || id, 1 FROM hand_over_list;
+)sql";
+
 } // namespace
 
 const std::vector<Migration>& migrations()
 {
-    static const std::vector<Migration> all{
-        {1, first_tables}, {2, weighings_teach}, {3, movements_cost}, {4, parcels_come_back}, {5, large_books_answer}};
+    static const std::vector<Migration> all{{1, first_tables},      {2, weighings_teach},    {3, movements_cost},
+                                            {4, parcels_come_back}, {5, large_books_answer}, {6, prints_are_counted}};
     return all;
 }
 

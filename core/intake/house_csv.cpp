@@ -105,6 +105,8 @@ bool take(House& house, const std::string& setting, Row& row, const shop::Cupboa
             row.note(ProblemKind::unknown_word, value);
     } else if (setting == "logo")
         text(house.logo);
+    else if (setting == "black_only")
+        house.black_only = row.yes(value);
     else
         return false;
     return true;

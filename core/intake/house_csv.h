@@ -21,6 +21,7 @@
 //   margin_mm        left and right on sheets, 8 to 40
 //   label_form       100x150, a6, 62 (a roll), a4x4 or a4x6 (several on a sheet)
 //   logo             a picture file, for slips
+//   black_only       yes: papers without colours and tints
 //   service_percent  chance of not running out of a supply while an order of it is on its way
 #pragma once
 

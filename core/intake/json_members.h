@@ -200,7 +200,7 @@ void members(Is<shop::House> auto& value, auto&& visit)
 {
     auto& [address, contact, currency, trays, ease, lining, rattle, overfill_percent, bulge, heavy, filler, tape, label,
            batch_percent, humidity_percent, scale_step, cut_minutes, hour, service_percent, forget_months, paper,
-           margin, label_form, logo] = value;
+           margin, label_form, logo, black_only] = value;
     visit("address", address);
     visit("contact", contact);
     visit("currency", currency);
@@ -225,6 +225,7 @@ void members(Is<shop::House> auto& value, auto&& visit)
     visit("margin", margin);
     visit("label_form", label_form);
     visit("logo", logo);
+    visit("black_only", black_only);
 }
 
 void members(Is<shop::OrderLine> auto& value, auto&& visit)

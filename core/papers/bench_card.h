@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/papers/drawing.h"
+#include "core/papers/reprint.h"
 #include "core/papers/text.h"
 #include "core/papers/words.h"
 #include "core/planning/plan.h"
@@ -40,7 +41,7 @@ struct BenchCard {
     std::string note;
     bool heavy = false, glass = false, flammable = false, liquid = false;
     std::string code; // payload
-    bool reprint = false;
+    std::optional<Reprint> reprint{};
 };
 
 BenchCard bench_card(const shop::Parcel& parcel, const planning::ParcelPlan& plan,

@@ -76,7 +76,7 @@ Document command_cards(const Blank& blank, const Words& words, const TextMeasure
         column = (column + 1) % columns;
         if (column == 0) s.down(card_height);
     }
-    return s.finish(std::string(words(Word::command_cards)), {}, false);
+    return s.finish(std::string(words(Word::command_cards)), {});
 }
 
 } // namespace stow::papers

@@ -1,4 +1,4 @@
-// Countries of ISO 3166-1 by alpha-2 code, with English names as mail abroad carries them (from memory).
+// Countries of ISO 3166-1 by alpha-2 code, with English names as mail abroad carries them.
 #pragma once
 
 #include <array>
@@ -66,7 +66,7 @@ inline constexpr std::array countries{Country{"AD", "ANDORRA"},
                                       Country{"CW", "CURACAO"},
                                       Country{"CX", "CHRISTMAS ISLAND"},
                                       Country{"CY", "CYPRUS"},
-                                      Country{"CZ", "CZECH REPUBLIC"},
+                                      Country{"CZ", "CZECHIA"},
                                       Country{"DE", "GERMANY"},
                                       Country{"DJ", "DJIBOUTI"},
                                       Country{"DK", "DENMARK"},
@@ -235,7 +235,7 @@ inline constexpr std::array countries{Country{"AD", "ANDORRA"},
                                       Country{"TM", "TURKMENISTAN"},
                                       Country{"TN", "TUNISIA"},
                                       Country{"TO", "TONGA"},
-                                      Country{"TR", "TURKEY"},
+                                      Country{"TR", "TÜRKIYE"},
                                       Country{"TT", "TRINIDAD AND TOBAGO"},
                                       Country{"TV", "TUVALU"},
                                       Country{"TW", "TAIWAN"},

@@ -112,6 +112,20 @@ void two_addresses(Sheet& s, const CustomsData& data)
     s.go_to(low + from_mm(8));
 }
 
+constexpr int deepest_set = 8; // sets within sets; deeper ones are a ring
+
+// A set weighs what its parts do.
+Weight net_weight(const shop::Cupboard& cupboard, const shop::Good& good, int depth)
+{
+    if (good.parts.empty() || depth >= deepest_set) return cupboard.weight_of(good).one.mean;
+    Weight sum;
+    for (const shop::SetPart& part : good.parts) {
+        const shop::Good* of_it = cupboard.good(part.good);
+        if (of_it != nullptr) sum += net_weight(cupboard, *of_it, depth + 1) * part.count;
+    }
+    return sum;
+}
+
 } // namespace
 
 CustomsData customs_data(const shop::Parcel& parcel, const std::vector<shop::HeldOrder>& orders,
@@ -122,7 +136,6 @@ CustomsData customs_data(const shop::Parcel& parcel, const std::vector<shop::Hel
     data.parcel = parcel.number;
     data.gross = gross;
     data.date = date;
-    constexpr int deepest_set = 8;
     const std::function<void(const shop::GoodCode&, int, std::optional<Money>, const std::string&, int)> declare =
         [&](const shop::GoodCode& code, int count, std::optional<Money> value, const std::string& title, int depth) {
             const shop::Good* good = cupboard.good(code);
@@ -138,7 +151,7 @@ CustomsData customs_data(const shop::Parcel& parcel, const std::vector<shop::Hel
                 std::int64_t all = 0, before = 0;
                 const auto weight_of = [&](const shop::SetPart& part) {
                     const shop::Good* p = cupboard.good(part.good);
-                    return p == nullptr ? 0 : p->weight.mean.units * part.count;
+                    return p == nullptr ? 0 : (net_weight(cupboard, *p, depth + 1) * part.count).units;
                 };
                 for (const shop::SetPart& part : good->parts) all += weight_of(part);
                 for (const shop::SetPart& part : good->parts) {
@@ -153,7 +166,7 @@ CustomsData customs_data(const shop::Parcel& parcel, const std::vector<shop::Hel
                 return;
             }
             line.description = good->customs_words;
-            line.weight = cupboard.weight_of(*good).one.mean * count;
+            line.weight = net_weight(cupboard, *good, depth) * count;
             line.tariff_number = good->hs_code;
             line.origin = good->origin;
             data.lines.push_back(std::move(line));
@@ -246,7 +259,7 @@ Document lay_out(const CustomsData& data, const Blank& blank, const Words& words
     s.line(s.left(), line_y - s.line_height(type::body), words.date(data.date), type::body);
     s.rule(s.left(), s.left() + s.width() / 2, line_y, Role::ink);
     s.line(s.left(), line_y + from_mm(1), std::string(words(Word::date_signature)), type::small);
-    return s.finish(title + " " + data.parcel, title + " · " + data.parcel, data.reprint);
+    return s.finish(title + " " + data.parcel, title + " · " + data.parcel);
 }
 
 } // namespace stow::papers

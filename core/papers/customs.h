@@ -33,7 +33,6 @@ struct CustomsData {
     std::vector<std::pair<std::string, std::string>> numbers; // asked of the sender, by what they are called
     bool gift_shown = false;                                  // the value on the outside lets a gift out
     Date date;
-    bool reprint = false;
 };
 
 // Sold goods stay sold goods when the buyer gives them away. Sets are declared as one good where they have customs

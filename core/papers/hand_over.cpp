@@ -52,6 +52,10 @@ void entry(Sheet& s, const HandOverList::Line& line, int running)
     const int top = s.y() + from_mm(3) / 2;
     s.line(c.running, top, std::to_string(running), type::quiet);
     s.line(c.parcel, top, line.parcel, type::strong);
+    if (line.label_print > 1) {
+        const std::string which = s.words().with(Word::label_print, std::to_string(line.label_print));
+        s.line(c.parcel, top + s.line_height(type::strong), which, type::small);
+    }
     const int y = top + s.paragraph(c.to, top, c.to_width, line.name, type::body);
     s.paragraph(c.to, y, c.to_width, second, type::small);
     s.paragraph(c.tracking, top, tracking_width - from_mm(2), tracking, tracking_style);

@@ -1,6 +1,7 @@
 // The hand-over list: what a carrier took, for the signature.
 #pragma once
 
+#include "core/papers/reprint.h"
 #include "core/papers/text.h"
 #include "core/papers/words.h"
 #include "core/shop/cupboard.h"
@@ -21,9 +22,10 @@ struct HandOverList {
     struct Line {
         std::string parcel, name, place, service, tracking;
         std::optional<Weight> weight;
+        int label_print = 1; // above one the list says which label is the right one
     };
     std::vector<Line> lines;
-    bool reprint = false;
+    std::optional<Reprint> reprint{};
 };
 
 HandOverList hand_over_list(const std::string& carrier, const std::string& number, Date date,

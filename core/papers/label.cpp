@@ -6,6 +6,7 @@
 #include "core/papers/sheet.h"
 
 #include <algorithm>
+#include <array>
 
 namespace stow::papers {
 
@@ -15,7 +16,10 @@ constexpr int least_size = from_pt(11), most_size = from_pt(17);
 constexpr int usual_address_top = from_mm(50);
 constexpr int country_gap = from_mm(2);
 constexpr int roll_width = from_mm(62), longest_of_roll = from_mm(200);
-constexpr int mark_edge = from_mm(11), mark_gap = from_mm(3);
+constexpr int smallest_size = from_pt(9); // of an address that has no room otherwise
+constexpr int good_size = from_pt(13);    // of an address: large enough to give no room away
+constexpr int mark_gap = from_mm(2), frame_pad = from_mm(1);
+constexpr int least_foot_text = from_mm(30); // words beside the marks
 constexpr Style sender_style{from_pt(9), Face::regular, Role::ink};
 
 int margin_of(shop::LabelForm form)
@@ -129,26 +133,47 @@ struct FootPart {
     Style style;
 };
 
+// Where handling marks find room: under the words of the foot, or to their right.
+struct MarkRoom {
+    int edge;
+    bool beside;
+};
+constexpr std::array mark_rooms{MarkRoom{from_mm(11), false}, MarkRoom{from_mm(11), true}, MarkRoom{from_mm(8), true},
+                                MarkRoom{from_mm(8), false}, MarkRoom{from_mm(6), true}};
+
+int row_of_marks(std::size_t count, int edge)
+{
+    return count == 0 ? 0 : static_cast<int>(count) * (edge + mark_gap) - mark_gap;
+}
+
 // What stands under the lower rule: number, part, service, handling marks, and the code to their right.
 struct Foot {
     std::vector<FootPart> parts;
-    int module = 0, edge = 0; // of the code
-    int width = 0, height = 0;
+    std::string print;             // "print 2", in a frame beside the number
+    int module = 0, edge = 0;      // of the code
+    int width = 0, text_width = 0; // left of the code; of the words
+    int height = 0;
+    MarkRoom marks{};
 };
 
-// `narrow`: what stands by the number is run together.
-Foot foot_of(const Sheet& s, const LabelData& label, bool narrow)
+int framed_width(const Sheet& s, const Foot& foot)
+{
+    return foot.print.empty() ? 0 : s.width_of(foot.print, sender_style) + 2 * frame_pad;
+}
+
+// Nothing: the words have no room beside the marks. `narrow`: what stands by the number is run together.
+std::optional<Foot> foot_of(const Sheet& s, const LabelData& label, bool narrow, const MarkRoom& marks)
 {
     Foot foot;
     const Words& words = s.words();
     const Style strong{from_pt(11), Face::bold, Role::ink}, plain{from_pt(11), Face::regular, Role::ink};
     foot.parts.push_back({label.parcel, {from_pt(narrow ? 14 : 18), Face::bold, Role::ink}});
+    if (label.print > 1) foot.print = words.with(Word::label_print, std::to_string(label.print));
     if (label.returns) foot.parts.push_back({std::string(words(Word::return_parcel)), strong});
     if (label.parts > 1) {
         foot.parts.push_back({words.with(Word::part, std::to_string(label.part), std::to_string(label.parts)), strong});
     }
     if (!label.service.empty()) foot.parts.push_back({label.service, plain});
-    if (label.reprint) foot.parts.push_back({std::string(words(Word::reprint)), sender_style});
     if (narrow && foot.parts.size() > 1) {
         std::string together;
         for (std::size_t i = 1; i < foot.parts.size(); ++i) together += (i > 1 ? " · " : "") + foot.parts[i].text;
@@ -160,32 +185,62 @@ Foot foot_of(const Sheet& s, const LabelData& label, bool narrow)
     const std::optional<QrCode> code = qr_code(label.code);
     foot.edge = code ? printed_edge(*code, foot.module) : 0;
     foot.width = s.width() - std::max(0, foot.edge - quiet_modules * foot.module);
-    for (const auto& [text, style] : foot.parts) foot.height += s.paragraph_height(foot.width, text, style);
-    if (!label.marks.empty()) {
-        const int across = std::max(1, (foot.width + mark_gap) / (mark_edge + mark_gap));
+    foot.marks = marks;
+    const int marks_width = marks.beside ? row_of_marks(label.marks.size(), marks.edge) + mark_gap : 0;
+    foot.text_width = foot.width - marks_width;
+    const int number_width = s.width_of(foot.parts[0].text, foot.parts[0].style);
+    if (marks.beside && foot.text_width < std::max(number_width, least_foot_text)) return std::nullopt;
+    for (const auto& [text, style] : foot.parts) foot.height += s.paragraph_height(foot.text_width, text, style);
+    const bool own_line = number_width + frame_pad + framed_width(s, foot) > foot.text_width;
+    if (!foot.print.empty() && own_line) foot.height += s.line_height(sender_style) + frame_pad;
+    if (marks.beside) foot.height = std::max(foot.height, marks.edge);
+    if (!marks.beside && !label.marks.empty()) {
+        const int across = std::max(1, (foot.width + mark_gap) / (marks.edge + mark_gap));
         const int rows = (static_cast<int>(label.marks.size()) + across - 1) / across;
-        foot.height += rows * (mark_edge + mark_gap);
+        foot.height += rows * (marks.edge + mark_gap);
     }
     foot.height = std::max(foot.height, foot.edge - 2 * quiet_modules * foot.module);
     return foot;
 }
 
+// Beside the number where there is room, else under it: she sees it, a carrier reads past it.
+int set_print(Sheet& s, const Foot& foot, int number_top, int under_number)
+{
+    const auto& [number, style] = foot.parts[0];
+    const int width = framed_width(s, foot), height = s.line_height(sender_style);
+    const int beside = s.left() + s.width_of(number, style) + frame_pad;
+    const bool own_line = beside + width > s.left() + foot.text_width;
+    const int x = own_line ? s.left() : beside;
+    const int top = own_line ? under_number : number_top + style.size - sender_style.size - frame_pad / 3;
+    s.page().add(Path{{{x, top}, {x + width, top}, {x + width, top + height}, {x, top + height}},
+                      true,
+                      Pen{Role::ink, 25, Pen::Dash::solid},
+                      std::nullopt});
+    s.line(x + frame_pad, top + (height - sender_style.size * 5 / 4) / 2, foot.print, sender_style);
+    return own_line ? height + frame_pad : 0;
+}
+
 void set_foot(Sheet& s, const LabelData& label, const Foot& foot, int floor)
 {
     s.rule(floor, Role::ink);
-    const int quiet = quiet_modules * foot.module;
+    const int quiet = quiet_modules * foot.module, top = floor + quiet;
     s.code({s.right() + quiet, floor}, label.code, foot.module);
-    int y = floor + quiet;
-    for (const auto& [text, style] : foot.parts) y += s.paragraph(s.left(), y, foot.width, text, style);
-    int x = s.left();
-    y += mark_gap;
+    int y = top;
+    for (std::size_t i = 0; i < foot.parts.size(); ++i) {
+        y += s.paragraph(s.left(), y, foot.text_width, foot.parts[i].text, foot.parts[i].style);
+        if (i == 0 && !foot.print.empty()) y += set_print(s, foot, top, y);
+    }
+    const int edge = foot.marks.edge;
+    const int first = s.left() + (foot.marks.beside ? foot.width - row_of_marks(label.marks.size(), edge) : 0);
+    int x = first;
+    y = foot.marks.beside ? top : y + mark_gap;
     for (const HandlingMark mark : label.marks) {
-        if (x > s.left() && x + mark_edge > s.left() + foot.width) {
-            x = s.left();
-            y += mark_edge + mark_gap;
+        if (x > first && x + edge > s.left() + foot.width) {
+            x = first;
+            y += edge + mark_gap;
         }
-        s.page().add(draw(mark, mark_edge), {x, y});
-        x += mark_edge + mark_gap;
+        s.page().add(draw(mark, edge), {x, y});
+        x += edge + mark_gap;
     }
 }
 
@@ -194,25 +249,40 @@ void set_foot(Sheet& s, const LabelData& label, const Foot& foot, int floor)
 DisplayList lay_out(const LabelData& label, const Words& words, const TextMeasure& measure, shop::LabelForm form)
 {
     const Extent extent = extent_of(form);
-    const bool roll = form == shop::LabelForm::roll_62, low = extent.height < from_mm(120);
+    const bool roll = form == shop::LabelForm::roll_62, low = extent.height < from_mm(120), narrow = roll || low;
     Sheet s({extent, margin_of(form)}, words, measure, nullptr);
-    set_sender(s, label, roll || low);
+    set_sender(s, label, narrow);
 
     // The foot takes what it needs, the address the rest; a roll's ends where the foot does.
-    Foot foot = foot_of(s, label, roll || low);
-    const int above_foot = quiet_modules * foot.module;
     const int address_top =
-        std::max(roll || low ? 0 : usual_address_top, s.y() + from_mm(roll || low ? 10 : 12)); // under a long sender
-    const auto room = [&] { return s.bottom() - foot.height - above_foot - from_mm(2) - address_top; };
+        std::max(narrow ? 0 : usual_address_top, s.y() + from_mm(narrow ? 10 : 12)); // under a long sender
     LabelData shown = label;
-    if (!roll && height_at(s, label, least_size) > room()) { // the address comes before the marks
-        shown.marks.clear();
-        foot = foot_of(s, shown, low);
+    Foot foot;
+    int size = 0;
+    // The address comes first: where it would grow small or have no room, the marks do with less.
+    const auto tried = [&](const MarkRoom& marks) {
+        const auto made = foot_of(s, shown, narrow, marks);
+        if (!made) return;
+        const int room = s.bottom() - made->height - quiet_modules * made->module - from_mm(2) - address_top;
+        const bool fits = height_at(s, label, least_size) <= room;
+        const int possible = roll ? from_pt(13) : fits ? address_size(s, label, room) : 0;
+        if (possible <= size) return;
+        size = possible;
+        foot = *made;
+    };
+    for (const MarkRoom& marks : mark_rooms) {
+        if (size < good_size) tried(marks);
     }
+    if (size == 0) {
+        shown.marks.clear();
+        foot = foot_of(s, shown, narrow, mark_rooms.front()).value_or(Foot{});
+        const int room = s.bottom() - foot.height - quiet_modules * foot.module - from_mm(2) - address_top;
+        for (size = least_size; size > smallest_size && height_at(s, label, size) > room;) --size;
+    }
+    const int above_foot = quiet_modules * foot.module;
     int floor = s.bottom() - foot.height - above_foot;
     s.rule(address_top - from_mm(8), Role::ink);
     s.line(s.left(), address_top - from_mm(6), std::string(words(Word::to)), sender_style);
-    const int size = roll ? from_pt(13) : address_size(s, label, room());
     int y = address_top;
     for (std::size_t i = 0; i < label.to.size(); ++i) {
         const bool country = label.abroad && i + 1 == label.to.size();

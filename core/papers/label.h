@@ -20,8 +20,8 @@ struct LabelData {
     std::string parcel;            // number
     std::string service;           // "Skua Post, tracked packet"
     int part = 1, parts = 1;
-    std::string code; // payload
-    bool reprint = false;
+    std::string code;     // payload
+    int print = 1;        // from 2 on the label says which it is: only the last one printed may be on the parcel
     bool returns = false; // on its way back to the workshop
     std::vector<HandlingMark> marks{};
 };

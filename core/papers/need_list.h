@@ -1,9 +1,11 @@
 // The reorder list, grouped by supplier, and the making list: what, how many are there, how many are wanted.
 #pragma once
 
+#include "core/papers/reprint.h"
 #include "core/papers/text.h"
 #include "core/papers/words.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -21,7 +23,7 @@ struct NeedList {
         std::vector<Line> lines;
     };
     std::vector<Group> groups;
-    bool reprint = false;
+    std::optional<Reprint> reprint{};
 };
 
 Document lay_out(const NeedList& list, const Blank& blank, const Words& words, const TextMeasure& measure);

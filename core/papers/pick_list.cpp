@@ -27,13 +27,18 @@ int pieces_of(const PickSheet::Line& line)
 }
 
 // The letter large, then whose order it is; a note is read before the walk begins.
-int tray_entry(Sheet& s, int x, int top, int width, const PickSheet::Tray& tray)
+int tray_entry(Sheet& s, int x, int top, int width, const PickSheet::Tray& tray, bool name_orders = false)
 {
     constexpr int indent = from_mm(10);
     s.line(x, top, tray.letter, type::large);
     int y = top;
     y += s.paragraph(x + indent, y, width - indent, tray.buyer, type::body);
     std::string second = tray.parcel;
+    if (name_orders && !tray.orders.empty()) {
+        const Word word = tray.orders.size() == 1 ? Word::order : Word::orders;
+        second += " · " + std::string(s.words()(word));
+        for (const std::string& number : tray.orders) second += (&number == &tray.orders.front() ? " " : ", ") + number;
+    }
     if (tray.gift) second += " · " + std::string(s.words()(Word::gift));
     s.line(x + indent, y, second, type::small);
     y += s.line_height(type::small);
@@ -196,12 +201,15 @@ PickSheet pick_sheet(Date day, int round, const std::vector<shop::Parcel>& parce
             lines[line][tray] += count;
         };
     for (const shop::Parcel& parcel : parcels) {
-        PickSheet::Tray tray{parcel.tray, parcel.number, {}, false, {}};
+        PickSheet::Tray tray{parcel.tray, parcel.number, {}, false, {}, {}};
         for (const shop::Piece& piece : parcel.pieces) {
             const shop::Order* order = order_of(piece.order);
             shop::OrderLine ordered;
             if (order != nullptr) {
                 if (tray.buyer.empty()) tray.buyer = order->to.name;
+                const std::string& number = order->key.number;
+                if (std::find(tray.orders.begin(), tray.orders.end(), number) == tray.orders.end())
+                    tray.orders.push_back(number);
                 tray.gift = tray.gift || order->gift.has_value();
                 if (!order->note.empty() && tray.note.find(order->note) == std::string::npos) {
                     tray.note += (tray.note.empty() ? "" : "\n") + order->note;
@@ -222,20 +230,32 @@ PickSheet pick_sheet(Date day, int round, const std::vector<shop::Parcel>& parce
     return sheet;
 }
 
-Document lay_out(const PickSheet& sheet, const Blank& blank, const Words& words, const TextMeasure& measure)
+namespace {
+
+// "Round 3 · 25 November 2026 · 6 trays · 31 pieces"
+std::string what_is_picked(const PickSheet& sheet, const Words& words)
 {
     int pieces = 0;
     for (const PickSheet::Line& line : sheet.lines) pieces += pieces_of(line);
-    const std::string what = std::string(words(Word::round)) + " " + std::to_string(sheet.round) + " · " +
-                             words.date(sheet.day) + " · " + std::to_string(sheet.trays.size()) + " " +
-                             std::string(words(Word::trays)) + " · " + std::to_string(pieces) + " " +
-                             std::string(words(Word::pieces));
-    const auto head = [&](Sheet& s, bool carried) {
-        const std::string title(words(Word::pick_list));
+    return std::string(words(Word::round)) + " " + std::to_string(sheet.round) + " · " + words.date(sheet.day) + " · " +
+           std::to_string(sheet.trays.size()) + " " + std::string(words(Word::trays)) + " · " + std::to_string(pieces) +
+           " " + std::string(words(Word::pieces));
+}
+
+// `tray`: carried on with its pieces where a page ends within it; empty: none.
+Sheet::Head head_of(const std::string& title, const std::string& what, const std::string& tray)
+{
+    return [&title, &what, &tray](Sheet& s, bool carried) {
         if (carried) {
-            s.line(s.left(), s.y(), title + ", " + std::string(words(Word::continued)), type::strong);
+            const std::string again = title + ", " + std::string(s.words()(Word::continued));
+            const int used = s.width_of(again, type::strong) + s.width_of(what, type::quiet);
+            s.line(s.left(), s.y(), again, type::strong);
+            if (used + from_mm(4) > s.width()) s.down(s.line_height(type::strong));
             s.line(s.right(), s.y(), what, type::quiet, Align::end);
             s.down(from_mm(9));
+            if (tray.empty()) return;
+            s.line(s.left(), s.y(), tray, type::large);
+            s.down(s.line_height(type::large) + from_mm(2));
             return;
         }
         s.line(s.left(), s.y(), title, type::title);
@@ -243,7 +263,45 @@ Document lay_out(const PickSheet& sheet, const Blank& blank, const Words& words,
         s.line(s.left(), s.y(), what, type::quiet);
         s.down(s.line_height(type::quiet) + from_mm(5));
     };
-    Sheet s(blank, words, measure, head);
+}
+
+constexpr Style good_name{from_pt(12), Face::bold, Role::ink}, good_variant{from_pt(12), Face::regular, Role::ink};
+constexpr int tick_width = from_mm(11), quantity_width = from_mm(13);
+
+// A box to tick, how many, what, and at the right where it lies.
+int tray_line_height(const Sheet& s, const PickSheet::Line& line, int width)
+{
+    int height = s.paragraph_height(width, line.name, good_name);
+    if (!line.variant.empty()) height += s.paragraph_height(width, line.variant, good_variant);
+    if (!line.personal_text.empty())
+        height += s.paragraph_height(width, s.words().quoted(line.personal_text), good_name);
+    return std::max(height, box_edge) + from_mm(3);
+}
+
+void tray_line(Sheet& s, const PickSheet::Line& line, int count)
+{
+    const int x = s.left() + tick_width + quantity_width, width = s.right() - shelf_width - from_mm(2) - x;
+    const int height = tray_line_height(s, line, width);
+    s.need(height);
+    s.rule(s.left(), s.right(), s.y());
+    const int top = s.y() + from_mm(3) / 2;
+    s.tick_box({s.left(), top}, box_edge);
+    s.quantity({s.left() + tick_width + from_mm(5), top + box_edge / 2}, count, from_pt(13));
+    int y = top;
+    y += s.paragraph(x, y, width, line.name, good_name);
+    if (!line.variant.empty()) y += s.paragraph(x, y, width, line.variant, good_variant);
+    if (!line.personal_text.empty()) s.paragraph(x, y, width, s.words().quoted(line.personal_text), good_name);
+    const std::string shelf = line.shelf.empty() ? std::string(s.words()(Word::no_shelf)) : line.shelf;
+    s.paragraph(s.right() - shelf_width, top, shelf_width, shelf, line.shelf.empty() ? type::quiet : type::strong);
+    s.down(height);
+}
+
+} // namespace
+
+Document lay_out(const PickSheet& sheet, const Blank& blank, const Words& words, const TextMeasure& measure)
+{
+    const std::string title(words(Word::pick_list)), what = what_is_picked(sheet, words), no_tray;
+    Sheet s(blank, words, measure, head_of(title, what, no_tray));
     trays(s, sheet);
     s.down(from_mm(3));
     const std::string* shelf = nullptr;
@@ -252,7 +310,35 @@ Document lay_out(const PickSheet& sheet, const Blank& blank, const Words& words,
         shelf = &line.shelf;
     }
     if (!sheet.lines.empty()) s.rule(s.y());
-    return s.finish(std::string(words(Word::pick_list)), what, sheet.reprint);
+    return s.finish(title, what, sheet.reprint);
+}
+
+Document lay_out_by_order(const PickSheet& sheet, const Blank& blank, const Words& words, const TextMeasure& measure)
+{
+    const std::string title(words(Word::pick_list_by_order)), what = what_is_picked(sheet, words);
+    std::string carried_tray;
+    Sheet s(blank, words, measure, head_of(title, what, carried_tray));
+    const int first_line = s.width() - shelf_width - from_mm(2) - tick_width - quantity_width;
+    for (const PickSheet::Tray& tray : sheet.trays) {
+        std::vector<std::pair<const PickSheet::Line*, int>> lines;
+        for (const PickSheet::Line& line : sheet.lines) {
+            for (const PickSheet::Into& into : line.into) {
+                if (into.tray == tray.letter) lines.emplace_back(&line, into.count);
+            }
+        }
+        if (lines.empty()) continue;
+        carried_tray.clear();
+        // The head of a tray stands with its first good at least.
+        s.need(tray_height(s, s.width(), tray) + from_mm(3) + tray_line_height(s, *lines.front().first, first_line));
+        s.rule(s.y(), Role::ink);
+        s.down(from_mm(3));
+        s.down(tray_entry(s, s.left(), s.y(), s.width(), tray, true) + from_mm(2));
+        carried_tray = tray.letter + " · " + tray.parcel + ", " + std::string(words(Word::continued));
+        for (const auto& [line, count] : lines) tray_line(s, *line, count);
+        carried_tray.clear();
+        s.down(from_mm(6));
+    }
+    return s.finish(title, what, sheet.reprint);
 }
 
 } // namespace stow::papers

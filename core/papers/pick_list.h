@@ -1,12 +1,14 @@
 // The pick list: one walk along the shelves, one tray an order.
 #pragma once
 
+#include "core/papers/reprint.h"
 #include "core/papers/text.h"
 #include "core/papers/words.h"
 #include "core/shop/cupboard.h"
 #include "core/shop/orders.h"
 #include "core/shop/parcels.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -18,7 +20,8 @@ struct PickSheet {
     struct Tray {
         std::string letter, parcel, buyer;
         bool gift = false;
-        std::string note; // the buyer's, to be read before picking
+        std::string note;                  // the buyer's, to be read before picking
+        std::vector<std::string> orders{}; // numbers
     };
     std::vector<Tray> trays;
     struct Into {
@@ -30,7 +33,7 @@ struct PickSheet {
         std::vector<Into> into;
     };
     std::vector<Line> lines; // in the order of the walk
-    bool reprint = false;
+    std::optional<Reprint> reprint{};
 };
 
 // Shelf places in walking order: digits compare as numbers, so that B2 comes before B10; no place comes last.
@@ -41,6 +44,9 @@ bool shelf_before(const std::string& a, const std::string& b);
 PickSheet pick_sheet(Date day, int round, const std::vector<shop::Parcel>& parcels,
                      const std::vector<shop::HeldOrder>& orders, const shop::Cupboard& cupboard);
 
+// By shelf and tray: one walk.
 Document lay_out(const PickSheet& sheet, const Blank& blank, const Words& words, const TextMeasure& measure);
+// Tray by tray, each with all of its order, to pick one alone or to look a tray over before it is packed.
+Document lay_out_by_order(const PickSheet& sheet, const Blank& blank, const Words& words, const TextMeasure& measure);
 
 } // namespace stow::papers

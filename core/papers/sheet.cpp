@@ -105,7 +105,7 @@ int Sheet::code(Point at, const std::string& payload, int module)
     return edge;
 }
 
-Document Sheet::finish(const std::string& title, const std::string& foot, bool reprint)
+Document Sheet::finish(const std::string& title, const std::string& foot, const std::optional<Reprint>& reprint)
 {
     document_.title = title;
     const std::size_t count = document_.pages.size();
@@ -113,9 +113,11 @@ Document Sheet::finish(const std::string& title, const std::string& foot, bool r
     for (std::size_t i = 0; i < count; ++i) {
         DisplayList& one = document_.pages[i];
         const int baseline = top + type::small.size;
-        std::string left_text = foot;
-        if (reprint) left_text += " · " + std::string(words_(Word::reprint));
-        one.add(TextLine{{left(), baseline}, left_text, type::small, Align::start, direction_of(left_text)});
+        one.add(TextLine{{left(), baseline}, foot, type::small, Align::start, direction_of(foot)});
+        if (reprint) { // in ink, on a line of its own: to be seen before it is used
+            const Style style{type::small.size, Face::bold, Role::ink};
+            one.add(TextLine{{left(), baseline + line_height(type::small)}, words_.reprinted(*reprint), style});
+        }
         if (count < 2) continue;
         const std::string number = std::string(words_(Word::page)) + " " + std::to_string(i + 1) + " " +
                                    std::string(words_(Word::of)) + " " + std::to_string(count);

@@ -3,10 +3,12 @@
 #pragma once
 
 #include "core/papers/display_list.h"
+#include "core/papers/reprint.h"
 #include "core/papers/text.h"
 #include "core/papers/words.h"
 
 #include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -63,7 +65,7 @@ public:
     int code(Point at, const std::string& payload, int module = code_module);
 
     // Closes the document: `foot` on the left of each page, page numbers on the right where there are several.
-    Document finish(const std::string& title, const std::string& foot, bool reprint);
+    Document finish(const std::string& title, const std::string& foot, const std::optional<Reprint>& reprint = {});
 
 private:
     void open_page();

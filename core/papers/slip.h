@@ -1,6 +1,7 @@
 // The packing slip, and its gift form: no prices, the giver and the message.
 #pragma once
 
+#include "core/papers/reprint.h"
 #include "core/papers/text.h"
 #include "core/papers/words.h"
 #include "core/shop/cupboard.h"
@@ -33,7 +34,7 @@ struct Slip {
     std::optional<Money> postage;
     std::optional<shop::Gift> gift;
     std::string code; // payload of the QR code
-    bool reprint = false;
+    std::optional<Reprint> reprint{};
     std::string logo{}; // a picture file; empty: none
 };
 

@@ -11,6 +11,8 @@ std::size_t length_of_letter(unsigned char lead)
     return lead < 0xF0 ? 3 : 4;
 }
 
+} // namespace
+
 // Letters of damaged UTF-8 are cut at the end of the text, never read past it.
 std::vector<std::string_view> letters(std::string_view text)
 {
@@ -22,6 +24,17 @@ std::vector<std::string_view> letters(std::string_view text)
     }
     return parts;
 }
+
+std::uint32_t code_point(std::string_view letter)
+{
+    const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(letter[i]); };
+    if (letter.size() == 1) return byte(0);
+    std::uint32_t value = byte(0) & (0x7FU >> letter.size());
+    for (std::size_t i = 1; i < letter.size(); ++i) value = value << 6 | (byte(i) & 0x3FU);
+    return value;
+}
+
+namespace {
 
 // Pieces that stay together: a word with the spaces after it, or up to and with a hyphen or slash.
 std::vector<std::string_view> unbreakable(std::string_view line)
@@ -91,15 +104,6 @@ private:
     std::string line_;
     std::vector<std::string> lines_;
 };
-
-std::uint32_t code_point(std::string_view letter)
-{
-    const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(letter[i]); };
-    if (letter.size() == 1) return byte(0);
-    std::uint32_t value = byte(0) & (0x7FU >> letter.size());
-    for (std::size_t i = 1; i < letter.size(); ++i) value = value << 6 | (byte(i) & 0x3FU);
-    return value;
-}
 
 } // namespace
 

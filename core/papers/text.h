@@ -16,6 +16,9 @@ public:
     virtual int line_height(const Style& style) const = 0;
 };
 
+std::vector<std::string_view> letters(std::string_view utf8); // one code point each
+std::uint32_t code_point(std::string_view letter);
+
 // Lines no wider than `width`, broken at spaces, after hyphens and slashes, and at line ends in the text; a word wider
 // than the line is broken between letters. Nothing is lost but spaces at the breaks. Never empty.
 std::vector<std::string> wrap(std::string_view utf8, int width, const Style& style, const TextMeasure& measure);

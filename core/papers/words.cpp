@@ -18,6 +18,7 @@ struct Row {
 // clang-format off
 constexpr std::array rows{
     Row{Word::pick_list, "Pick list", "Pickliste"},
+    Row{Word::pick_list_by_order, "Pick list by order", "Pickliste je Bestellung"},
     Row{Word::round, "Round", "Runde"},
     Row{Word::trays, "trays", "Schalen"},
     Row{Word::tray, "Tray", "Schale"},
@@ -82,7 +83,8 @@ constexpr std::array rows{
     Row{Word::handed_over_by, "Handed over by", "Übergeben von"},
     Row{Word::taken_by, "Taken by", "Übernommen von"},
     Row{Word::name_time_signature, "name, time, signature", "Name, Uhrzeit, Unterschrift"},
-    Row{Word::reprint, "Reprint", "Nachdruck"},
+    Row{Word::reprint, "Reprint (print {}): {}", "Nachdruck ({}. Druck): {}"},
+    Row{Word::label_print, "print {}", "{}. Druck"},
     Row{Word::insert_slip, "Packing slip", "Lieferschein"},
     Row{Word::up_to_layer, "up to layer {}", "bis Lage {}"},
     Row{Word::gift, "gift", "Geschenk"},
@@ -172,6 +174,7 @@ constexpr std::array buyers_rows{
     BuyersRow{Word::gift_slip, {"Un cadeau pour vous", "Un regalo per Lei", "Un regalo para usted"}},
     BuyersRow{Word::a_gift_from, {"De la part de", "Da", "De parte de"}},
     BuyersRow{Word::exchange_number, {"Pour toute question sur ce cadeau ou pour l'échanger, indiquez ce numéro :", "Per domande su questo regalo o per cambiarlo, indichi questo numero:", "Para preguntar por este regalo o cambiarlo, indique este número:"}},
+    BuyersRow{Word::reprint, {"Réimpression (tirage {}) : {}", "Ristampa (stampa n. {}): {}", "Reimpresión (n.º {}): {}"}},
     BuyersRow{Word::questions, {"Des questions ?", "Domande?", "¿Preguntas?"}},
 };
 // clang-format on
@@ -260,6 +263,11 @@ std::string Words::with(Word word, const std::string& first, const std::string& 
         if (gap != std::string::npos) text.replace(gap, 2, value);
     }
     return text;
+}
+
+std::string Words::reprinted(const Reprint& reprint) const
+{
+    return with(Word::reprint, std::to_string(reprint.print), date(reprint.day) + ", " + to_text(reprint.time));
 }
 
 std::string Words::quoted(const std::string& text) const

@@ -5,6 +5,7 @@
 #include "core/measure/money.h"
 #include "core/measure/quantity.h"
 #include "core/measure/shape.h"
+#include "core/papers/reprint.h"
 #include "core/shop/goods.h"
 
 #include <array>
@@ -25,6 +26,7 @@ Language language_for(std::string_view country);
 // clang-format off: a list to be read at a glance
 enum class Word {
     pick_list,
+    pick_list_by_order,
     round,
     trays,
     tray,
@@ -90,6 +92,7 @@ enum class Word {
     taken_by,
     name_time_signature,
     reprint,
+    label_print,
     insert_slip,
     up_to_layer,
     gift,
@@ -153,6 +156,7 @@ public:
     std::string_view operator()(Word word) const;
     std::string with(Word word, const std::string& first, const std::string& second = {}) const; // fills its gaps {}
 
+    std::string reprinted(const Reprint& reprint) const;            // "Reprint (print 2): 25 November 2026, 15:48"
     std::string quoted(const std::string& text) const;              // “text”; „text“; « text »
     std::string date(Date date) const;                              // 25 November 2026; 25. November 2026
     std::string money(Money amount) const;                          // 1,234.50 EUR; 1.234,50 EUR

@@ -48,7 +48,8 @@ struct House {
     PaperSize paper = PaperSize::a4;
     Length margin = mm(18); // left and right on sheets
     LabelForm label_form = LabelForm::single_100x150;
-    std::string logo{}; // a picture file, for slips; empty: none
+    std::string logo{};      // a picture file, for slips; empty: none
+    bool black_only = false; // papers without colours and tints: what a laser printer prints cleanly
     friend bool operator==(const House&, const House&) = default;
 };
 

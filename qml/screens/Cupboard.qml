@@ -14,6 +14,9 @@ FocusScope {
         turnTo(which);
         page.item.begin(file);
     }
+    onShelfChanged: controller.shelf = shelf
+    Component.onCompleted: controller.shelf = shelf
+
     function turnTo(which: int) {
         shelf = which;
         page.forceActiveFocus();

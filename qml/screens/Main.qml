@@ -51,6 +51,11 @@ Window {
         onActivated: window.desk.place = Desk.HandOver
     }
     Shortcut {
+        enabled: window.free && !window.desk.preview.open
+        sequence: "F8"
+        onActivated: window.desk.lookAtPapers()
+    }
+    Shortcut {
         enabled: window.free
         sequence: "F9"
         onActivated: window.desk.place = Desk.Cupboard
@@ -129,6 +134,8 @@ Window {
         remedy: window.desk.printRemedy
         onUndo: window.desk.undo()
         onMend: window.desk.mendPrinting()
+        papers: window.desk.hasPapers
+        onPapersAsked: window.desk.lookAtPapers()
     }
 
     Component {
@@ -186,6 +193,10 @@ Window {
         }
     }
 
+    PreviewPanel {
+        anchors.fill: parent
+        controller: window.desk.preview
+    }
     FindPanel {
         id: find
         anchors.fill: parent

@@ -11,10 +11,13 @@ Rectangle {
     required property string trouble // of the printer
     required property string remedy
 
+    required property bool papers // this place prints some
+
+    signal papersAsked
     signal undo
     signal mend
 
-    implicitHeight: notice || undoWords || trouble ? (width < 800 ? 36 : 44) : 0
+    implicitHeight: notice || undoWords || trouble || papers ? (width < 800 ? 36 : 44) : 0
     visible: implicitHeight > 0
     color: Theme.sheet
 
@@ -60,6 +63,14 @@ Rectangle {
             keyHint: qsTr("Ctrl Z")
             font.pixelSize: Theme.small
             onClicked: line.undo()
+        }
+        Button {
+            flat: true
+            visible: line.papers
+            text: line.width < 800 ? qsTr("Papers") : qsTr("Look at the papers")
+            keyHint: "F8"
+            font.pixelSize: Theme.small
+            onClicked: line.papersAsked()
         }
     }
 }

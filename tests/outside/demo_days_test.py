@@ -125,6 +125,29 @@ class SmallDay(unittest.TestCase):
         self.assertIn("Pick list", words)
         self.assertTrue(list(self.day.folder.glob("hand-over-list-*.pdf")))
 
+    def test_papers_printed_again_say_so(self):
+        def text(folder, paper):
+            return run("pdftotext", "-layout", folder / f"{paper}.pdf", "-").stdout.decode()
+
+        first = self.day.folder
+        marked = {"pick-list": "Reprint (print ", "pick-list-by-order": "Reprint (print ", "labels": "print ",
+                  "bench-cards": "Reprint (print "}
+        for paper, words in marked.items():
+            self.assertNotIn(words, text(first, paper))
+        with tempfile.TemporaryDirectory() as folder:
+            for print_number in (1, 2, 3):
+                done = run(STOWBENCH, "--book", first / "demo.book", "papers", "--out", folder)
+                self.assertEqual(done.returncode, 0, done.stderr.decode())
+                slips = text(pathlib.Path(folder), "packing-slips")
+                for paper, words in marked.items():
+                    if print_number == 1:
+                        self.assertNotIn(words, text(pathlib.Path(folder), paper))
+                    else:
+                        self.assertIn(f"{words}{print_number}", text(pathlib.Path(folder), paper))
+                for words in (f"Reprint (print {print_number})", f"Nachdruck ({print_number}. Druck)"):
+                    self.assertEqual(words in slips, print_number > 1, words)  # in the buyer's language
+                self.assertNotIn("eprint", text(pathlib.Path(folder), "customs"))
+
 
 class DecemberDay(unittest.TestCase):
     def test_every_order_has_a_sound_parcel_and_the_day_repeats(self):

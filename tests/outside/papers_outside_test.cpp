@@ -1,5 +1,8 @@
 #include "app/painting/fonts.h"
 #include "app/painting/paint.h"
+#include "core/papers/address.h"
+#include "core/papers/capitals.h"
+#include "core/papers/countries.h"
 #include "core/papers/payload.h"
 #include "core/papers/qr.h"
 #include "tests/core/papers/samples.h"
@@ -9,10 +12,14 @@
 #include <QGuiApplication>
 #include <QImage>
 #include <QPainter>
+#include <QTemporaryDir>
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <fstream>
+#include <map>
+#include <nlohmann/json.hpp>
 #include <set>
 
 namespace stow::outside {
@@ -40,6 +47,18 @@ BenchCard coded(BenchCard card)
 {
     card.code = code_of(card.parcel);
     return card;
+}
+
+int neither_black_nor_white(const QImage& page)
+{
+    int found = 0;
+    for (int y = 0; y < page.height(); ++y) {
+        for (int x = 0; x < page.width(); ++x) {
+            const QRgb pixel = page.pixel(x, y) & RGB_MASK;
+            found += pixel != 0 && pixel != RGB_MASK ? 1 : 0;
+        }
+    }
+    return found;
 }
 
 Document labels()
@@ -171,6 +190,42 @@ TEST(PrintedCode, IsAsLargeAsThePublishedExample)
     EXPECT_NEAR(left, (500 + 4 * 50) / 5, 1);  // the quiet zone: four modules
 }
 
+// Handling marks are pictures: the number of their shapes in ink besides the rules, frame and words.
+int shapes_of_marks(const DisplayList& page)
+{
+    int shapes = 0;
+    for (const Mark& mark : page.marks) {
+        const auto* path = std::get_if<Path>(&mark);
+        shapes += path != nullptr && path->fill && path->fill->role == Role::ink ? 1 : 0;
+    }
+    return shapes;
+}
+
+TEST(Labels, KeepTheirMarksBesideTheLongestAddressInEveryForm)
+{
+    const painting::FontMeasure measure;
+    for (const shop::LabelForm form : shop::all_label_forms) {
+        for (const int print : {1, 2}) {
+            LabelData label = samples::longest_label();
+            label.print = print;
+            label.marks = {HandlingMark::fragile, HandlingMark::this_way_up, HandlingMark::keep_from_sun,
+                           HandlingMark::keep_dry};
+            const DisplayList page = lay_out(label, german, measure, form);
+            int expected = 0;
+            for (const HandlingMark mark : label.marks) expected += shapes_of_marks(draw(mark, from_mm(10)));
+            EXPECT_EQ(shapes_of_marks(page), expected) << shop::name_of(form);
+            bool found = false;
+            for (const Mark& mark : page.marks) {
+                const auto* line = std::get_if<TextLine>(&mark);
+                if (line == nullptr || line->text.find("NEBELBACH") == std::string::npos) continue;
+                found = true;
+                EXPECT_GE(line->style.size, from_pt(11)) << shop::name_of(form);
+            }
+            EXPECT_TRUE(found) << shop::name_of(form);
+        }
+    }
+}
+
 TEST(Texts, StayTextInThePdf)
 {
     const painting::FontMeasure measure;
@@ -213,6 +268,38 @@ TEST(Texts, KeepTheOrderOfALongSlip)
         ++at;
     }
     EXPECT_THAT(text, HasSubstr("Seite 3 von 3"));
+}
+
+// The list of iso-codes (Debian), ISO 3166-1: every code, and its short or common name, in capitals and without marks
+// that not every post reads. Names that are shorter or told apart otherwise are named here.
+TEST(Countries, AreThoseOfIsoCodes)
+{
+    std::ifstream file("/usr/share/iso-codes/json/iso_3166-1.json");
+    if (!file) GTEST_SKIP() << "iso-codes is not installed";
+    const std::map<std::string, std::string> ours_on_purpose{{"CD", "CONGO (DEM. REP.)"},
+                                                             {"CI", "COTE D'IVOIRE"},
+                                                             {"CW", "CURACAO"},
+                                                             {"FK", "FALKLAND ISLANDS"},
+                                                             {"MF", "SAINT MARTIN"},
+                                                             {"RE", "REUNION"},
+                                                             {"SX", "SINT MAARTEN"},
+                                                             {"VA", "VATICAN CITY"},
+                                                             {"VG", "BRITISH VIRGIN ISLANDS"},
+                                                             {"VI", "US VIRGIN ISLANDS"},
+                                                             {"HM", "HEARD AND MCDONALD ISLANDS"}};
+    const nlohmann::json list = nlohmann::json::parse(file)["3166-1"];
+    EXPECT_EQ(list.size(), countries.size());
+    for (const nlohmann::json& country : list) {
+        const std::string code = country["alpha_2"], name = country["name"], ours = country_in_capitals(code);
+        const std::string common = country.contains("common_name") ? country["common_name"].get<std::string>() : name;
+        if (const auto known = ours_on_purpose.find(code); known != ours_on_purpose.end())
+            EXPECT_EQ(ours, known->second);
+        else
+            EXPECT_THAT(
+                (std::vector{in_capitals(name), in_capitals(common), in_capitals(name.substr(0, name.find(',')))}),
+                testing::Contains(ours))
+                << code;
+    }
 }
 
 TEST(Fonts, AreOursAndEmbedded)
@@ -303,6 +390,85 @@ TEST(Palettes, CanBeReadOnEveryGround)
         }
         EXPECT_GE(contrast(palette->of(Role::sheet), palette->of(Role::accent)), 4.5); // the number lit up
     }
+}
+
+// Every paper in black only, read without smoothing: each pixel is black or white, nothing between, no colour.
+TEST(BlackOnly, HasNoColourAndNoGreyOnAnyPaper)
+{
+    const painting::FontMeasure measure;
+    const std::vector<std::pair<const char*, Document>> papers{
+        {"slip", lay_out(coded(samples::plain_slip()), Format::a4, english, measure)},
+        {"gift slip", lay_out(coded(samples::gift_slip()), Format::a4, english, measure)},
+        {"pick list", lay_out(samples::pick_round(), Format::a4, english, measure)},
+        {"pick list by order", lay_out_by_order(samples::pick_round(), Format::a4, english, measure)},
+        {"carton", lay_out(coded(samples::bench()), Format::a4, english, measure)},
+        {"mailer", lay_out(coded(samples::mailer_bench()), Format::a4, english, measure)},
+        {"tube", lay_out(coded(samples::tube_bench()), Format::a4, english, measure)},
+        {"customs", lay_out(samples::customs(), Format::a4, english, measure)},
+        {"reorder list", lay_out(samples::reorder(), Format::a4, english, measure)},
+        {"materials", lay_out(samples::materials(4), Format::a4, english, measure)},
+        {"hand-over list", lay_out(samples::list_of(4), Format::a4, english, measure)},
+        {"labels", labels()}};
+    for (const auto& [name, document] : papers) {
+        const QImage black = Rendered(document, true).sharp_page(1, 200);
+        ASSERT_FALSE(black.isNull()) << name;
+        EXPECT_EQ(neither_black_nor_white(black), 0) << name;
+        int dark = 0;
+        for (int y = 0; y < black.height(); ++y) {
+            for (int x = 0; x < black.width(); ++x) dark += qGray(black.pixel(x, y)) < 128 ? 1 : 0;
+        }
+        EXPECT_GT(dark, 1000) << name;                               // something stands there
+        EXPECT_LT(dark, black.width() * black.height() / 5) << name; // and no tint became a black field
+    }
+    // The same reading sees the colours and tints of the papers in colour.
+    EXPECT_GT(neither_black_nor_white(Rendered(papers[4].second, false).sharp_page(1, 200)), 10'000);
+    EXPECT_GT(neither_black_nor_white(Rendered(papers[0].second, false).sharp_page(1, 200)), 1'000);
+}
+
+// Whatever its file holds (the picture taken out of the PDF by pdfimages of poppler).
+TEST(BlackOnly, TakesTheGreysOutOfALogo)
+{
+    const painting::FontMeasure measure;
+    const QTemporaryDir folder;
+    const QString logo = folder.filePath(QStringLiteral("logo.png"));
+    QImage picture(120, 60, QImage::Format_ARGB32);
+    for (int x = 0; x < 120; ++x) {
+        for (int y = 0; y < 60; ++y) picture.setPixelColor(x, y, QColor::fromHsv(x * 2, 200, 60 + y * 3, 100 + x));
+    }
+    ASSERT_TRUE(picture.save(logo));
+    Slip slip = coded(samples::plain_slip());
+    slip.logo = logo.toStdString();
+    const Document document = lay_out(slip, Format::a4, english, measure);
+    const auto black = Rendered(document, true).pictures(), coloured = Rendered(document, false).pictures();
+    ASSERT_EQ(black.size(), 1U);
+    EXPECT_GT(black[0].width(), 300); // fine enough for its edges
+    EXPECT_EQ(neither_black_nor_white(black[0]), 0);
+    ASSERT_FALSE(coloured.empty());
+    EXPECT_GT(neither_black_nor_white(coloured[0]), 1000);
+}
+
+// What is to be looked at is hatched where it cannot be tinted.
+TEST(BlackOnly, HatchesTheThingToLookAt)
+{
+    DisplayList list{{2000, 2000}, {}};
+    const auto square = [&](int left, Fill fill) {
+        list.add(Path{{{left, 200}, {left + 600, 200}, {left + 600, 1800}, {left, 1800}}, true, std::nullopt, fill});
+    };
+    square(200, {Role::highlight, Shade::lit});
+    square(1200, {Role::goods_a, Shade::lit});
+    const QImage image = painting::to_image(list, {400, 400}, painting::black_only());
+    int hatched = 0, plain = 0;
+    for (int y = 60; y < 340; ++y) {
+        for (int x = 0; x < 400; ++x) {
+            const bool dark = qGray(image.pixel(x, y)) < 160;
+            (x < 200 ? hatched : plain) += dark ? 1 : 0;
+            if (x < 38 || (x > 162 && x < 200)) {
+                EXPECT_FALSE(dark) << "beyond its edges at " << x;
+            }
+        }
+    }
+    EXPECT_GT(hatched, 1000);
+    EXPECT_EQ(plain, 0);
 }
 
 TEST(Screen, LeavesThePainterAsItWas)

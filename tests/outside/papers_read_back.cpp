@@ -56,6 +56,31 @@ QImage Rendered::page(int number, int dpi) const
     return QImage(picture(number, dpi));
 }
 
+std::vector<QImage> Rendered::pictures() const
+{
+    std::vector<QImage> found;
+    const QString base = folder_.filePath(QStringLiteral("held"));
+    if (!output_of(STOW_PDFIMAGES, {QStringLiteral("-png"), file_, base})) return found;
+    for (int i = 0; i < 100; ++i) {
+        const QImage picture(base + QStringLiteral("-%1.png").arg(i, 3, 10, QLatin1Char('0')));
+        if (picture.isNull()) break;
+        found.push_back(picture);
+    }
+    return found;
+}
+
+QImage Rendered::sharp_page(int number, int dpi) const
+{
+    const QString base = folder_.filePath(QStringLiteral("sharp-%1-%2").arg(number).arg(dpi)),
+                  page = QString::number(number);
+    const bool made = output_of(STOW_PDFTOPPM, {QStringLiteral("-singlefile"), QStringLiteral("-aa"),
+                                                QStringLiteral("no"), QStringLiteral("-aaVector"), QStringLiteral("no"),
+                                                QStringLiteral("-r"), QString::number(dpi), QStringLiteral("-f"), page,
+                                                QStringLiteral("-l"), page, file_, base})
+                          .has_value();
+    return made ? QImage(base + QStringLiteral(".ppm")) : QImage();
+}
+
 std::vector<std::string> Rendered::codes(int number, int dpi) const
 {
     return read(picture(number, dpi));

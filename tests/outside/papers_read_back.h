@@ -21,11 +21,13 @@ public:
     bool written() const { return written_; }
     std::string text() const;                                  // all pages, as pdftotext lays it out
     QImage page(int number, int dpi) const;                    // from 1
+    QImage sharp_page(int number, int dpi) const;              // in colour, its edges not smoothed
     std::vector<std::string> codes(int number, int dpi) const; // what zbarimg reads on the page, sorted
     // The same of a worse picture: the sheet laid askew, each pixel turned over with this chance, seen by a lens that
     // takes each pixel with its neighbours.
     std::vector<std::string> codes_of_worse(int number, int dpi, double noise, double degrees, unsigned seed) const;
-    std::string raw() const; // the bytes of the file
+    std::vector<QImage> pictures() const; // that the file holds
+    std::string raw() const;              // the bytes of the file
 
 private:
     QString picture(int number, int dpi) const; // its file

@@ -71,7 +71,10 @@ void CardsTest::do_at_the_bench_what_keys_do()
     QTRY_VERIFY(!shop.at().reads(QStringLiteral("Not in this parcel")));
 
     show(shop, papers::Command::label_again);
-    QTRY_VERIFY(shop.at().reads(QStringLiteral("marked as a reprint")));
+    QTRY_VERIFY(shop.at().reads(QStringLiteral("labels.pdf")));
+    QVERIFY(!shop.at().reads(QStringLiteral("tear up the one before")));
+    show(shop, papers::Command::label_again);
+    QTRY_VERIFY(shop.at().reads(QStringLiteral("tear up the one before")));
 }
 
 void CardsTest::are_for_the_bench_but_for_undo()

@@ -431,7 +431,10 @@ void DayTest::packs_weighs_and_ties_the_label()
     QVERIFY(parcel(*shop_, here).postage);
 
     at.press(Qt::Key_P);
-    QTRY_VERIFY(at.reads(QStringLiteral("marked as a reprint")));
+    QTRY_VERIFY(at.reads(QStringLiteral("labels.pdf")));
+    at.press(Qt::Key_P); // it came out creased: which of the two is to be stuck on is said
+    QTRY_VERIFY(at.reads(QStringLiteral("Print 2 of label")));
+    QTRY_VERIFY(at.reads(QStringLiteral("the one marked print 2; tear up the one before")));
     QVERIFY(has_file(*shop_, QStringLiteral("labels.pdf"), held.parcel.number));
     at.scan(code_of(held.parcel));
     QTRY_COMPARE(parcel(*shop_, here).state, ParcelState::labelled);

@@ -205,6 +205,9 @@ int main(int argc, char** argv)
     }
     desk.setPlace(Place::HandOver);
     if (!desk.handOver()->empty()) {
+        pictures.press(Qt::Key_F8);
+        pictures.take(QStringLiteral("preview_hand_over"));
+        pictures.press(Qt::Key_Escape);
         pictures.press(Qt::Key_D);
         pictures.take(QStringLiteral("hand_over_one"));
         pictures.press(Qt::Key_Escape);
@@ -238,6 +241,16 @@ int main(int argc, char** argv)
         desk.bench()->labelMissing();
     }
     desk.setPlace(Place::Pick);
+    if (desk.hasPapers()) {
+        pictures.press(Qt::Key_F8);
+        pictures.take(QStringLiteral("preview_pick_list"));
+        desk.preview()->setPaper(2);
+        pictures.take(QStringLiteral("preview_packing_slips"));
+        pictures.press(Qt::Key_Plus);
+        pictures.take(QStringLiteral("preview_larger"));
+        pictures.press(Qt::Key_Plus);
+        pictures.press(Qt::Key_Escape);
+    }
     pictures.press(Qt::Key_Return);
     pictures.press(Qt::Key_Space);
     pictures.take(QStringLiteral("pick_round"));

@@ -249,8 +249,8 @@ TEST(Schema, TracksEveryTableThatIsNotListedAsFree)
 {
     const Folder folder;
     const Book book = Book::open(folder / "shop.book").value();
-    const std::vector<std::string> free{"step",   "image",       "movement",     "shelf", "remembered",
-                                        "solved", "used_on_day", "planned_part", "erased"};
+    const std::vector<std::string> free{"step",   "image",       "movement",     "shelf",  "remembered",
+                                        "solved", "used_on_day", "planned_part", "erased", "printed"};
     SQLite::Statement tables(book.db(),
                              "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%'");
     while (tables.executeStep()) {

@@ -163,7 +163,12 @@ TEST(HandOver, ListsExactlyTheLabelledParcelsOfTheCarrier)
     choose_service(shop.book, c, "Gull Parcels", "DOOR", Money{1100, {}}).value();
     EXPECT_EQ(hand_over(shop.book, "Nobody").error().why, Why::nothing_to_do);
 
+    const HandOverList shown = next_hand_over(shop.book, "Skerry Post");
     const HandOverList list = hand_over(shop.book, "Skerry Post").value();
+    EXPECT_EQ(shown.parcels, list.parcels) << "what was shown before it was closed is what was closed";
+    EXPECT_EQ(shown.number, list.number);
+    EXPECT_EQ(shown.day, list.day);
+    EXPECT_TRUE(next_hand_over(shop.book, "Skerry Post").parcels.empty());
     EXPECT_EQ(list.parcels, (std::vector{a, b}));
     EXPECT_EQ(list.number, 1);
     EXPECT_EQ(to_text(list.day), "2026-11-25");

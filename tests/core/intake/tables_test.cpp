@@ -351,7 +351,7 @@ TEST(House, SettingsOverDefaults)
     const auto taken = read_house(table("setting,value\nname,Ink Shop\nstreet_2,Loft\nstreet,Quay 1\ncountry,DK\n"
                                         "currency,DKK\ntrays,8\nease_mm,1.5\nfiller,BUBBLE\nscale_step_g,0.5\n"
                                         "service_percent,98\nforget_months,24\npaper,letter\n"
-                                        "margin_mm,12\nlabel_form,a4x6\nlogo,/home/ada/gull.png\n"),
+                                        "margin_mm,12\nlabel_form,a4x6\nlogo,/home/ada/gull.png\nblack_only,yes\n"),
                                   cupboard());
     EXPECT_THAT(taken.problems, IsEmpty());
     ASSERT_THAT(taken.rows, SizeIs(1));
@@ -364,6 +364,7 @@ TEST(House, SettingsOverDefaults)
     EXPECT_EQ(house.scale_step, tenth_g(5));
     EXPECT_EQ(house.service_percent, 98);
     EXPECT_EQ(house.forget_months, 24);
+    EXPECT_TRUE(house.black_only);
     EXPECT_EQ(house.paper, shop::PaperSize::letter);
     EXPECT_EQ(house.margin, mm(12));
     EXPECT_EQ(house.label_form, shop::LabelForm::a4_of_6);

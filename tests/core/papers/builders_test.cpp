@@ -88,6 +88,7 @@ TEST(PickSheetOf, WalksTheShelvesWithSetsTakenApart)
     EXPECT_EQ(sheet.lines[1].into[1].count, 1);
     ASSERT_EQ(sheet.trays.size(), 2U);
     EXPECT_EQ(sheet.trays[0].buyer, "Pál Verrin");
+    EXPECT_EQ(sheet.trays[0].orders.size(), 1U);
 }
 
 TEST(PickSheetOf, KeepsEveryPersonalTextApart)
@@ -125,7 +126,7 @@ TEST(SlipOf, TellsWhatIsHereAndWhatTravelsApart)
     EXPECT_EQ(made.lines[0].name, "shop title of INK");
     ASSERT_EQ(made.apart.size(), 2U);
     EXPECT_EQ(made.apart[0].count, 1);
-    EXPECT_EQ(made.to, (std::vector<std::string>{"Pál Verrin", "Kaigata 1", "0150 Skerhavn", "NORWAY"}));
+    EXPECT_EQ(made.to, (std::vector<std::string>{"Pál Verrin", "Kaigata 1", "0150 SKERHAVN", "NORWAY"}));
 }
 
 TEST(SlipOf, JoinsOrdersAndAddsTheirPostage)
@@ -274,6 +275,7 @@ TEST(CustomsDataOf, SharesASetsPriceByWeightWithNothingLost)
         customs_data(parcel("2611-001", "A", {{{1}, 0, {"SET"}, 1}}), orders, c, grams(600), samples::day);
     ASSERT_EQ(whole.lines.size(), 1U);
     EXPECT_EQ(whole.lines[0].value, samples::euro(1000));
+    EXPECT_EQ(whole.lines[0].weight, grams(433)); // a set has no weight of its own
 }
 
 } // namespace

@@ -33,6 +33,8 @@ std::vector<Paper> every_paper()
             add("gift slip", lay_out(samples::gift_slip(), format, words, measure));
             add("pick", lay_out(samples::pick_round(), format, words, measure));
             add("long pick", lay_out(samples::long_round(), format, words, measure));
+            add("pick by order", lay_out_by_order(samples::pick_round(), format, words, measure));
+            add("long pick by order", lay_out_by_order(samples::long_round(), format, words, measure));
             add("bench", lay_out(samples::bench(), format, words, measure));
             add("mailer", lay_out(samples::mailer_bench(), format, words, measure));
             add("tube", lay_out(samples::tube_bench(), format, words, measure));
@@ -47,11 +49,13 @@ std::vector<Paper> every_paper()
                         lay_out(samples::abroad_label(), words, measure),
                         lay_out(samples::abroad_label(), words, measure, shop::LabelForm::single_a6)};
         for (const shop::LabelForm form : shop::all_label_forms) {
-            for (LabelData label : {samples::home_label(), samples::abroad_label()}) {
+            for (LabelData label : {samples::home_label(), samples::abroad_label(), samples::longest_label(),
+                                    samples::overlong_label()}) {
                 label.marks = {HandlingMark::fragile, HandlingMark::this_way_up, HandlingMark::keep_from_sun,
                                HandlingMark::keep_dry};
                 labels.pages.push_back(lay_out(label, words, measure, form));
                 label.returns = true;
+                label.print = 13;
                 labels.pages.push_back(lay_out(label, words, measure, form));
             }
         }
@@ -356,6 +360,109 @@ TEST(Label, SetsTheAddressLargeAndTheCountryLast)
     document.pages = {list};
     for (const std::string& line : label.to) EXPECT_TRUE(says(document, line)) << line;
     EXPECT_TRUE(says(document, "Sendung 2 von 3"));
+}
+
+TEST(Label, SaysInAFrameWhichPrintItIsFromTheSecondOn)
+{
+    for (const shop::LabelForm form : shop::all_label_forms) {
+        LabelData label = samples::home_label();
+        Document document{"", {lay_out(label, english, measure, form)}};
+        EXPECT_FALSE(says(document, "print")) << shop::name_of(form);
+        label.print = 3;
+        document.pages = {lay_out(label, english, measure, form)};
+        const auto lines = texts(document.pages[0]);
+        const auto print = std::find_if(lines.begin(), lines.end(), [](const auto& l) { return l.text == "print 3"; });
+        ASSERT_NE(print, lines.end()) << shop::name_of(form);
+        const auto number =
+            std::find_if(lines.begin(), lines.end(), [&](const auto& l) { return l.text == label.parcel; });
+        EXPECT_LT(print->style.size, number->style.size); // discreet: the carrier reads past it
+        int framed = 0;
+        for (const Mark& mark : document.pages[0].marks) {
+            const auto* path = std::get_if<Path>(&mark);
+            if (path == nullptr || !path->closed || !path->pen || path->fill) continue;
+            const Box words = area(*print);
+            framed += path->points[0].x <= words.least.x && path->points[0].y <= words.least.y &&
+                      path->points[2].x >= words.most.x && path->points[2].y >= words.most.y;
+        }
+        EXPECT_EQ(framed, 1) << shop::name_of(form);
+    }
+}
+
+TEST(Reprints, SayWhichPrintAndWhenOnEveryPage)
+{
+    const Reprint third{3, samples::day, std::chrono::minutes(15 * 60 + 48)};
+    PickSheet pick = samples::long_round();
+    Slip slip = samples::long_slip();
+    BenchCard card = samples::bench();
+    HandOverList list = samples::list_of(40);
+    NeedList need = samples::reorder();
+    MaterialReport report = samples::materials(40);
+    const auto all = [&](const Words& words) {
+        return std::vector<Document>{
+            lay_out(pick, Format::a4, words, measure),  lay_out_by_order(pick, Format::a4, words, measure),
+            lay_out(slip, Format::a4, words, measure),  lay_out(card, Format::a4, words, measure),
+            lay_out(list, Format::a4, words, measure),  lay_out(need, Format::a4, words, measure),
+            lay_out(report, Format::a4, words, measure)};
+    };
+    for (const Document& first : all(english)) EXPECT_EQ(pages_with(first, "Reprint"), 0) << first.title;
+    pick.reprint = slip.reprint = card.reprint = list.reprint = need.reprint = report.reprint = third;
+    for (const Document& again : all(english)) {
+        EXPECT_EQ(pages_with(again, "Reprint (print 3): 25 November 2026, 15:48"), static_cast<int>(again.pages.size()))
+            << again.title;
+    }
+    for (const Document& again : all(german)) {
+        EXPECT_EQ(pages_with(again, "Nachdruck (3. Druck): 25. November 2026, 15:48"),
+                  static_cast<int>(again.pages.size()));
+    }
+    // In the buyer's language where the buyer gets it.
+    const Document french = lay_out(slip, Format::a4, Words(Language::french), measure);
+    EXPECT_EQ(pages_with(french, "Réimpression (tirage 3) : 25 novembre 2026, 15:48"),
+              static_cast<int>(french.pages.size()));
+}
+
+TEST(HandOver, SaysWhichLabelIsTheRightOne)
+{
+    HandOverList list = samples::list_of(3);
+    EXPECT_FALSE(says(lay_out(list, Format::a4, english, measure), "print"));
+    list.lines[1].label_print = 2;
+    const Document document = lay_out(list, Format::a4, english, measure);
+    EXPECT_EQ(pages_with(document, "print 2"), 1);
+}
+
+TEST(PickListByOrder, HasEveryPieceOfEveryTrayUnderItsTray)
+{
+    for (const PickSheet& sheet : {samples::pick_round(), samples::long_round()}) {
+        const Document document = lay_out_by_order(sheet, Format::a4, english, measure);
+        // What stands under a tray's letter up to the next one, over all pages: names with their counts.
+        std::map<std::string, std::map<std::string, int>> found;
+        std::string tray, count;
+        for (const DisplayList& page : document.pages) {
+            for (const TextLine& line : texts(page)) {
+                const auto is_tray = [&](const PickSheet::Tray& t) { return t.letter == line.text; };
+                if (std::any_of(sheet.trays.begin(), sheet.trays.end(), is_tray)) tray = line.text;
+                if (line.align == Align::centre) count = line.text;
+                for (const PickSheet::Line& good : sheet.lines) {
+                    if (good.name.rfind(line.text, 0) == 0 && line.text.size() > 8 && !count.empty()) {
+                        found[tray][good.name] += std::stoi(count);
+                        count.clear();
+                        break;
+                    }
+                }
+            }
+        }
+        std::map<std::string, std::map<std::string, int>> expected;
+        for (const PickSheet::Line& line : sheet.lines) {
+            for (const PickSheet::Into& into : line.into) expected[into.tray][line.name] += into.count;
+        }
+        EXPECT_EQ(found, expected);
+    }
+}
+
+TEST(PickListByOrder, NamesTheTrayAgainWhereAPageEndsWithinIt)
+{
+    const Document document = lay_out_by_order(samples::long_round(), Format::a4, english, measure);
+    ASSERT_GE(document.pages.size(), 3U);
+    EXPECT_TRUE(says({"", {document.pages[1]}}, "A · 2611-017, continued"));
 }
 
 TEST(HandOver, CountsWhatTheCarrierSigns)

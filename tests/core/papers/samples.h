@@ -226,6 +226,33 @@ inline LabelData home_label()
             false};
 }
 
+inline LabelData longest_label()
+{
+    std::vector<std::string> from{"Skerrywick Ink & Paper, Workshop of Bookbinding and Calligraphy",
+                                  "Netmakers' Row 4, back yard, second staircase", "26899 Skerrywick-on-the-Sound",
+                                  "GERMANY"};
+    return {{"Aleksandrína Þorvaldsdóttir-Wintersberger zu Hohenfels", "Werkstätte für Buchbinderei und Kalligrafie",
+             "Großherzogin-Elisabeth-Straße 117, Hinterhaus, 3. Obergeschoss links", "99084 NEBELBACH AN DER AUE",
+             "SOUTH GEORGIA AND SOUTH SANDWICH ISLANDS"},
+            true,
+            from,
+            "2611-018",
+            "Skua Post, tracked packet, cover to 100 EUR, signed for",
+            12,
+            13,
+            "SB1:P:2611-018:A",
+            2};
+}
+
+// More than any label has room for at a good size.
+inline LabelData overlong_label()
+{
+    LabelData label = longest_label();
+    label.to.insert(label.to.begin() + 2, 2,
+                    "c/o Association of the Friends of Ink, Paper and Wax, Department of Nibs");
+    return label;
+}
+
 inline LabelData abroad_label()
 {
     std::vector<std::string> from = sender();
@@ -239,7 +266,7 @@ inline LabelData abroad_label()
             2,
             3,
             "SB1:P:2611-018:A",
-            true};
+            2};
 }
 
 inline HandOverList list_of(int parcels)
@@ -296,7 +323,7 @@ inline NeedList reorder()
 inline MaterialReport materials(int countries = 2)
 {
     using M = shop::Material;
-    MaterialReport report{day - std::chrono::days(28), day, 117, {}, false};
+    MaterialReport report{day - std::chrono::days(28), day, 117, {}};
     report.lines = {{"DE", M::paper, grams(700), {}, grams(200)},
                     {"DE", M::glass, grams(156), grams(156), {}},
                     {"FR", M::paper, grams(500), {}, {}}};
