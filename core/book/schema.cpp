@@ -325,7 +325,7 @@ CREATE TABLE erased (
 )sql";
 
 // Versions 4 and 5 were still being written when the first books of them were made: whatever such a book lacks, it has
-// from here on. And the lines of one order are found among the images, to be erased there.
+// from here on. And what erasing and undoing look for is found at once.
 constexpr auto alike_again = R"sql(
 DROP VIEW piece_sent;
 CREATE VIEW piece_sent AS SELECT parcel_piece.*, parcel.state, parcel.locked
@@ -343,6 +343,8 @@ CREATE TABLE IF NOT EXISTS erased (
     PRIMARY KEY (shop, number)
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX image_of_line ON image (json_extract(before, '$.order_id')) WHERE tab = 'order_line';
+-- Undoing asks for later counts of what a step moved.
+CREATE INDEX movement_counted ON movement (ledger, code) WHERE kind = 'counted';
 )sql";
 
 } // namespace
