@@ -2,6 +2,7 @@
 #include "app/command/command.h"
 #include "app/painting/fonts.h"
 #include "app/window.h"
+#include "app/words/book.h"
 #include "app/words/translations.h"
 #include "core/book/book.h"
 #include "core/book/settings.h"
@@ -82,7 +83,7 @@ int main(int argc, char** argv)
         const int code = line.exit(error, std::cout, std::cerr);
         return code == 0 ? command::done : command::usage;
     } catch (const book::BookFailure& failure) {
-        std::cerr << "The shop book failed: " << failure.what() << ". The last finished step is kept.\n";
+        command::say(std::cerr, words::failure(failure));
         return command::book_unusable;
     }
 }

@@ -2,7 +2,7 @@
 
 #include "app/day_papers.h"
 #include "core/book/cupboard.h"
-#include "core/book/orders.h"
+#include "core/book/erasing.h"
 
 #include <algorithm>
 

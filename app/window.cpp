@@ -7,6 +7,7 @@
 #include "app/view/desk.h"
 #include "app/words/book.h"
 #include "core/book/daily_copies.h"
+#include "core/book/erasing.h"
 
 #include <QGuiApplication>
 #include <QLockFile>
@@ -14,13 +15,14 @@
 #include <QQuickStyle>
 
 #include <iostream>
+#include <utility>
 
 namespace stow {
 
 namespace {
 
-// Beside the window, of a second connection, since the first belongs to the screens: old buyers are forgotten, then
-// today's copy of the book is made.
+// Beside the window, of a second connection, since the first belongs to the screens: old buyers are forgotten, in the
+// copies too, then today's copy of the book is made.
 void look_after(view::Work& work, view::Desk& desk, Day& day)
 {
     if (work.running()) return;
@@ -28,14 +30,17 @@ void look_after(view::Work& work, view::Desk& desk, Day& day)
         auto book = book::Book::open(path);
         QString wrong = book ? QString() : words::problem(book.error());
         const int forgotten = book ? forget_old_buyers(*book, today) : 0;
+        std::vector<std::filesystem::path> unreached;
+        if (book && book::copies_are_behind(*book)) unreached = book::erase_in_copies(*book).unreached;
         const auto copies = book::daily_copies(path);
         const bool there =
             std::any_of(copies.begin(), copies.end(), [&](const auto& copy) { return copy.day == today; });
         if (book && !there) {
             if (const auto made = book::copy_of_today(*book, today); !made) wrong = words::problem(made.error());
         }
-        return [&desk, &day, wrong, forgotten] {
+        return [&desk, &day, wrong, forgotten, unreached] {
             if (!wrong.isEmpty()) desk.say(QObject::tr("No copy of the shop book was made today: %1").arg(wrong));
+            for (const auto& copy : unreached) desk.say(words::may_still_show(copy));
             if (forgotten == 0) return;
             desk.say(QObject::tr("The data of %n buyers is old and was erased.", nullptr, forgotten));
             day.moved();
@@ -81,6 +86,12 @@ int open_window(QGuiApplication& application, Day& day)
     QTimer hourly; // a window left open over night
     QObject::connect(&hourly, &QTimer::timeout, hour);
     hourly.start(std::chrono::hours(1));
+    // Somebody forgotten at the window is forgotten in the copies at once; what could not be reached, by the hour.
+    bool behind = book::copies_are_behind(day.book());
+    QObject::connect(&day, &Day::changed, &work, [&] {
+        const bool was = std::exchange(behind, book::copies_are_behind(day.book()));
+        if (behind && !was) hour();
+    });
     return application.exec();
 }
 

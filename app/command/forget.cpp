@@ -1,6 +1,7 @@
 #include "app/command/command.h"
 #include "app/privacy.h"
 #include "app/words/book.h"
+#include "core/book/erasing.h"
 #include "core/book/orders.h"
 
 #include <ostream>
@@ -39,17 +40,21 @@ int forget(Context& context, const Options& options)
         }
         count = 1;
     }
-    say(context.out, QObject::tr("The data of %n buyers is erased from the book and its history; older copies are "
-                                 "erased when they are restored. Tax law may ask you to keep invoices, elsewhere.",
+    const book::ErasedInCopies copies = book::erase_in_copies(day->book());
+    say(context.out, QObject::tr("The data of %n buyers is erased from the book, its history and the copies beside it. "
+                                 "Copies you made elsewhere are erased when they are restored. Tax law may ask you to "
+                                 "keep invoices, elsewhere.",
                                  nullptr, count));
+    for (const auto& copy : copies.unreached) say(context.err, words::may_still_show(copy));
+    const int exit = copies.unreached.empty() ? done : attention;
     const auto kept = papers_kept(*day);
     if (options.papers) {
         say(context.out, QObject::tr("%n papers deleted", nullptr, delete_papers(kept)));
-        return done;
+        return exit;
     }
     if (!kept.empty()) say(context.out, QObject::tr("Papers that may still show it (--delete-papers deletes them):"));
     for (const auto& paper : kept) context.out << paper.string() << '\n';
-    return done;
+    return exit;
 }
 
 } // namespace

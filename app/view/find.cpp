@@ -5,6 +5,7 @@
 #include "app/words/book.h"
 #include "app/words/format.h"
 #include "app/words/reasons.h"
+#include "core/book/erasing.h"
 #include "core/book/orders.h"
 #include "core/book/parcels.h"
 
@@ -96,10 +97,13 @@ void FindController::forget(int row)
         return;
     }
     const auto papers = papers_kept(day_);
-    emit said(papers.empty() ? tr("Erased, from the history too")
-                             : tr("Erased, from the history too. %n papers beside the book may still show it: %1",
-                                  nullptr, static_cast<int>(papers.size()))
-                                   .arg(view::text(papers.front().parent_path().string())));
+    // The copies follow beside the window (app/window.cpp).
+    emit said(
+        papers.empty()
+            ? tr("Erased, from the history too; the copies beside the book follow")
+            : tr("Erased, from the history too; the copies beside the book follow. %n papers may still show it: %1",
+                 nullptr, static_cast<int>(papers.size()))
+                  .arg(view::text(papers.front().parent_path().string())));
     day_.moved();
     setText(text_);
 }

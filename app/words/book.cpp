@@ -134,7 +134,9 @@ QString step(const book::Step& s)
     case StepKind::spoil: return Words::tr("%1 spoilt").arg(code);
     case StepKind::make: return Words::tr("%1 made").arg(code);
     case StepKind::undo: return Words::tr("undone");
-    case StepKind::erase_buyer: return Words::tr("a buyer's data erased");
+    case StepKind::erase_buyer:
+        return word("buyers").isEmpty() ? Words::tr("a buyer's data erased")
+                                        : Words::tr("the data of %1 buyers erased").arg(word("buyers"));
     }
     return {};
 }
@@ -157,6 +159,26 @@ QString finding(const book::Finding& f)
     case Unsound::too_many_pieces: return where + Words::tr("more in parcels than was ordered");
     }
     return {};
+}
+
+QString failure(const book::BookFailure& f)
+{
+    if (f.busy()) {
+        return Words::tr("Another program is writing in the shop book and did not finish in time. Nothing of this step "
+                         "was kept; please try again.");
+    }
+    if (f.disk_full()) {
+        return Words::tr("The disk of the shop book is full. Nothing of this step was kept; make room and try again.");
+    }
+    return Words::tr("The shop book failed: %1. Nothing of this step was kept; the last finished step is there.")
+        .arg(text(f.what()));
+}
+
+QString may_still_show(const std::filesystem::path& copy)
+{
+    return Words::tr(
+               "%1 is in use or damaged and may still show erased buyers: close it, and erase again, or delete it.")
+        .arg(text(copy.string()));
 }
 
 } // namespace stow::words

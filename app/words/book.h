@@ -12,8 +12,10 @@ namespace stow::words {
 
 QString problem(const book::OpenProblem& problem);
 QString problem(const book::BackupProblem& problem);
-QString refused(const book::Refused& refused); // "parcel 2611-017 is packed already"
-QString step(const book::Step& step);          // "order 1042 called off"
+QString failure(const book::BookFailure& failure); // the step under way was not kept
+QString refused(const book::Refused& refused);     // "parcel 2611-017 is packed already"
+QString step(const book::Step& step);              // "order 1042 called off"
 QString finding(const book::Finding& finding);
+QString may_still_show(const std::filesystem::path& copy); // of a copy in which nobody could be erased
 
 } // namespace stow::words

@@ -1881,13 +1881,6 @@
             <translation>Es gibt keine Bestellung %1 von %2.</translation>
         </message>
         <message numerus="yes">
-            <source>The data of %n buyers is erased from the book and its history; older copies are erased when they are restored. Tax law may ask you to keep invoices, elsewhere.</source>
-            <translation>
-                <numerusform>Die Daten eines Käufers sind aus dem Buch und seinem Verlauf gelöscht; ältere Kopien, wenn sie zurückgespielt werden. Das Steuerrecht kann verlangen, Rechnungen aufzubewahren, anderswo.</numerusform>
-                <numerusform>Die Daten von %n Käufern sind aus dem Buch und seinem Verlauf gelöscht; ältere Kopien, wenn sie zurückgespielt werden. Das Steuerrecht kann verlangen, Rechnungen aufzubewahren, anderswo.</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
             <source>%n papers deleted</source>
             <translation>
                 <numerusform>ein Papier gelöscht</numerusform>
@@ -1917,6 +1910,13 @@
             <translation>
                 <numerusform>Ein Ladenbuch aus einer Tabelle, %1 Zeilen, geprüft</numerusform>
                 <numerusform>Ein Ladenbuch aus %n Tabellen, %1 Zeilen, geprüft</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>The data of %n buyers is erased from the book, its history and the copies beside it. Copies you made elsewhere are erased when they are restored. Tax law may ask you to keep invoices, elsewhere.</source>
+            <translation>
+                <numerusform>Die Daten eines Käufers sind aus dem Buch, seinem Verlauf und den Kopien daneben gelöscht; Kopien an anderen Orten, wenn sie zurückgespielt werden. Das Steuerrecht kann verlangen, Rechnungen aufzubewahren, anderswo.</numerusform>
+                <numerusform>Die Daten von %n Käufern sind aus dem Buch, seinem Verlauf und den Kopien daneben gelöscht; Kopien an anderen Orten, wenn sie zurückgespielt werden. Das Steuerrecht kann verlangen, Rechnungen aufzubewahren, anderswo.</numerusform>
             </translation>
         </message>
     </context>
@@ -3447,14 +3447,14 @@
             <translation>Einen Teil eines Namens, eine Postleitzahl, eine Bestell- oder Sendungsnummer tippen oder ein Papier scannen.</translation>
         </message>
         <message>
-            <source>Erased, from the history too</source>
-            <translation>Gelöscht, auch aus dem Verlauf</translation>
+            <source>Erased, from the history too; the copies beside the book follow</source>
+            <translation>Gelöscht, auch aus dem Verlauf; die Kopien neben dem Buch folgen</translation>
         </message>
         <message numerus="yes">
-            <source>Erased, from the history too. %n papers beside the book may still show it: %1</source>
+            <source>Erased, from the history too; the copies beside the book follow. %n papers may still show it: %1</source>
             <translation>
-                <numerusform>Gelöscht, auch aus dem Verlauf. Ein Papier neben dem Buch kann sie noch zeigen: %1</numerusform>
-                <numerusform>Gelöscht, auch aus dem Verlauf. %n Papiere neben dem Buch können sie noch zeigen: %1</numerusform>
+                <numerusform>Gelöscht, auch aus dem Verlauf; die Kopien neben dem Buch folgen. Ein Papier kann sie noch zeigen: %1</numerusform>
+                <numerusform>Gelöscht, auch aus dem Verlauf; die Kopien neben dem Buch folgen. %n Papiere können sie noch zeigen: %1</numerusform>
             </translation>
         </message>
     </context>
@@ -5947,6 +5947,26 @@
         <message>
             <source>stopped: less filler or tape might be enough</source>
             <translation>gestoppt: weniger Füllstoff oder Klebeband könnte genügen</translation>
+        </message>
+        <message>
+            <source>the data of %1 buyers erased</source>
+            <translation>Daten von %1 Käufern gelöscht</translation>
+        </message>
+        <message>
+            <source>Another program is writing in the shop book and did not finish in time. Nothing of this step was kept; please try again.</source>
+            <translation>Ein anderes Programm schreibt gerade im Ladenbuch und wurde nicht rechtzeitig fertig. Von diesem Schritt wurde nichts behalten; bitte noch einmal versuchen.</translation>
+        </message>
+        <message>
+            <source>The disk of the shop book is full. Nothing of this step was kept; make room and try again.</source>
+            <translation>Der Datenträger des Ladenbuchs ist voll. Von diesem Schritt wurde nichts behalten; Platz schaffen und noch einmal versuchen.</translation>
+        </message>
+        <message>
+            <source>The shop book failed: %1. Nothing of this step was kept; the last finished step is there.</source>
+            <translation>Das Ladenbuch hat versagt: %1. Von diesem Schritt wurde nichts behalten; der letzte fertige Schritt ist da.</translation>
+        </message>
+        <message>
+            <source>%1 is in use or damaged and may still show erased buyers: close it, and erase again, or delete it.</source>
+            <translation>%1 wird benutzt oder ist beschädigt und kann gelöschte Käufer noch zeigen: schließen und noch einmal löschen, oder die Datei entfernen.</translation>
         </message>
     </context>
 </TS>

@@ -53,13 +53,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>The data of %n buyers is erased from the book and its history; older copies are erased when they are restored. Tax law may ask you to keep invoices, elsewhere.</source>
-        <translation>
-            <numerusform>The data of %n buyer is erased from the book and its history; older copies are erased when they are restored. Tax law may ask you to keep invoices, elsewhere.</numerusform>
-            <numerusform>The data of %n buyers is erased from the book and its history; older copies are erased when they are restored. Tax law may ask you to keep invoices, elsewhere.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n papers deleted</source>
         <translation>
             <numerusform>%n paper deleted</numerusform>
@@ -85,6 +78,13 @@
         <translation>
             <numerusform>A shop book of %n table, %1 rows, checked</numerusform>
             <numerusform>A shop book of %n tables, %1 rows, checked</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The data of %n buyers is erased from the book, its history and the copies beside it. Copies you made elsewhere are erased when they are restored. Tax law may ask you to keep invoices, elsewhere.</source>
+        <translation>
+            <numerusform>The data of %n buyer is erased from the book, its history and the copies beside it. Copies you made elsewhere are erased when they are restored. Tax law may ask you to keep invoices, elsewhere.</numerusform>
+            <numerusform>The data of %n buyers is erased from the book, its history and the copies beside it. Copies you made elsewhere are erased when they are restored. Tax law may ask you to keep invoices, elsewhere.</numerusform>
         </translation>
     </message>
 </context>
@@ -260,10 +260,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>Erased, from the history too. %n papers beside the book may still show it: %1</source>
+        <source>Erased, from the history too; the copies beside the book follow. %n papers may still show it: %1</source>
         <translation>
-            <numerusform>Erased, from the history too. %n paper beside the book may still show it: %1</numerusform>
-            <numerusform>Erased, from the history too. %n papers beside the book may still show it: %1</numerusform>
+            <numerusform>Erased, from the history too; the copies beside the book follow. %n paper may still show it: %1</numerusform>
+            <numerusform>Erased, from the history too; the copies beside the book follow. %n papers may still show it: %1</numerusform>
         </translation>
     </message>
 </context>

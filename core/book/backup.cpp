@@ -1,10 +1,9 @@
 #include "core/book/backup.h"
 
 #include "core/book/copying.h"
-#include "core/book/orders.h"
+#include "core/book/erasing.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
-#include <sqlite3.h>
 
 namespace stow::book {
 
@@ -23,20 +22,6 @@ fs::path beside(const fs::path& path, const char* ending)
     fs::path other = path;
     other += ending;
     return other;
-}
-
-// A connection that has a book in WAL mode open keeps a lock on it, which another that wants it alone runs into.
-bool in_use(const fs::path& path)
-{
-    try {
-        SQLite::Database alone(path.string(), SQLite::OPEN_READWRITE);
-        alone.exec("PRAGMA locking_mode = EXCLUSIVE");
-        alone.exec("BEGIN EXCLUSIVE");
-        alone.exec("COMMIT");
-        return false;
-    } catch (const SQLite::Exception& failure) {
-        return failure.getErrorCode() == SQLITE_BUSY || failure.getErrorCode() == SQLITE_LOCKED;
-    }
 }
 
 // Of a book that may be damaged, older, or not there: then nobody's.

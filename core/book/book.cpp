@@ -8,7 +8,6 @@
 #include <cstdlib>
 #include <cstring>
 #include <fcntl.h>
-#include <fstream>
 #include <sqlite3.h>
 #include <sys/stat.h>
 #include <unistd.h>
@@ -35,16 +34,20 @@ OpenFault fault_of(const SQLite::Exception& failure)
 
 enum class Beginning { empty, sqlite, other, unreadable };
 
-Beginning beginning_of(const fs::path& path)
+// Through SQLite's own file: were the process to open and close it beside SQLite, the locks of all its connections
+// would be gone (POSIX, fcntl), and another program would take itself for the only one.
+Beginning beginning_of(SQLite::Database& db)
 {
-    std::error_code failed;
-    if (!fs::is_regular_file(path, failed)) return Beginning::unreadable;
-    std::ifstream file(path, std::ios::binary);
-    if (!file) return Beginning::unreadable;
+    sqlite3_file* file = nullptr;
+    const bool known = ::sqlite3_file_control(db.getHandle(), nullptr, SQLITE_FCNTL_FILE_POINTER, &file) == SQLITE_OK;
+    if (!known || file == nullptr || file->pMethods == nullptr) return Beginning::unreadable;
+    sqlite3_int64 size = 0;
+    if (file->pMethods->xFileSize(file, &size) != SQLITE_OK) return Beginning::unreadable;
+    if (size == 0) return Beginning::empty;
     char first[16]{};
-    file.read(first, sizeof first);
-    if (file.gcount() == 0) return Beginning::empty;
-    return file.gcount() == 16 && std::memcmp(first, "SQLite format 3", 16) == 0 ? Beginning::sqlite : Beginning::other;
+    if (size < 16) return Beginning::other;
+    if (file->pMethods->xRead(file, first, sizeof first, 0) != SQLITE_OK) return Beginning::unreadable;
+    return std::memcmp(first, "SQLite format 3", 16) == 0 ? Beginning::sqlite : Beginning::other;
 }
 
 void set_up(SQLite::Database& db)
@@ -56,6 +59,17 @@ void set_up(SQLite::Database& db)
 }
 
 } // namespace
+
+bool BookFailure::busy() const
+{
+    const int kind = sqlite_code_ & 0xff; // without its details
+    return kind == SQLITE_BUSY || kind == SQLITE_LOCKED;
+}
+
+bool BookFailure::disk_full() const
+{
+    return (sqlite_code_ & 0xff) == SQLITE_FULL;
+}
 
 Instant system_time()
 {
@@ -81,11 +95,12 @@ tl::expected<Book, OpenProblem> Book::open(const fs::path& path, Clock clock)
         if (failed) return problem(OpenFault::unreadable, failed.message());
         if (const auto reason = make_private(path)) return problem(OpenFault::unreadable, *reason);
     }
-    const Beginning beginning = beginning_of(path);
-    if (beginning == Beginning::unreadable) return problem(OpenFault::unreadable, "cannot be read");
-    if (beginning == Beginning::other) return problem(OpenFault::not_a_book, "not an SQLite file");
+    if (!fs::is_regular_file(path, failed)) return problem(OpenFault::unreadable, "cannot be read");
     try {
         auto db = std::make_unique<SQLite::Database>(path.string(), SQLite::OPEN_READWRITE, patience_ms);
+        const Beginning beginning = beginning_of(*db);
+        if (beginning == Beginning::unreadable) return problem(OpenFault::unreadable, "cannot be read");
+        if (beginning == Beginning::other) return problem(OpenFault::not_a_book, "not an SQLite file");
         const int version = db->execAndGet("PRAGMA user_version").getInt();
         const int mark = db->execAndGet("PRAGMA application_id").getInt();
         const bool fresh = version == 0 && db->execAndGet("SELECT count(*) FROM sqlite_schema").getInt() == 0;

@@ -20,7 +20,7 @@ namespace stow::book {
 using Clock = std::function<Instant()>; // handed in, so that a test can hold time still
 Instant system_time();
 
-inline constexpr int book_version = 6;                // PRAGMA user_version this program writes
+inline constexpr int book_version = 7;                // PRAGMA user_version this program writes
 inline constexpr std::int32_t book_mark = 0x53746f77; // PRAGMA application_id: "Stow" in ASCII
 
 enum class OpenFault {
@@ -45,6 +45,8 @@ class BookFailure : public std::runtime_error {
 public:
     BookFailure(const std::string& what, int sqlite_code) : std::runtime_error(what), sqlite_code_(sqlite_code) {}
     int sqlite_code() const { return sqlite_code_; }
+    bool busy() const; // another program was writing and did not finish in time
+    bool disk_full() const;
 
 private:
     int sqlite_code_;

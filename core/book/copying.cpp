@@ -7,6 +7,8 @@
 #include <cerrno>
 #include <cstring>
 #include <fcntl.h>
+#include <sqlite3.h>
+#include <sys/file.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -45,6 +47,43 @@ std::optional<std::string> unsound(const fs::path& path)
     if (structure != "ok") return structure;
     if (copy.execAndGet("PRAGMA application_id").getInt() != book_mark) return "not a shop book";
     return std::nullopt;
+}
+
+bool in_use(const fs::path& path)
+{
+    try {
+        SQLite::Database alone(path.string(), SQLite::OPEN_READWRITE);
+        alone.exec("PRAGMA locking_mode = EXCLUSIVE");
+        alone.exec("BEGIN EXCLUSIVE");
+        alone.exec("COMMIT");
+        return false;
+    } catch (const SQLite::Exception& failure) {
+        return failure.getErrorCode() == SQLITE_BUSY || failure.getErrorCode() == SQLITE_LOCKED;
+    }
+}
+
+void put_in_place(const fs::path& made, const fs::path& of)
+{
+    for (const char* ending : {"-wal", "-shm", "-journal"}) fs::remove(of.string() + ending); // would be read with it
+    fs::rename(made, of);
+    const int folder =
+        ::open(of.has_parent_path() ? of.parent_path().c_str() : ".", O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+    if (folder < 0) return;
+    ::fsync(folder); // where a system cannot, the rename is still whole
+    ::close(folder);
+}
+
+OnlyOne::OnlyOne(const fs::path& file) : file_(::open(file.c_str(), O_RDONLY | O_CLOEXEC))
+{
+    if (file_ >= 0 && ::flock(file_, LOCK_EX | LOCK_NB) == 0) return;
+    const std::error_code why(errno, std::generic_category());
+    if (file_ >= 0) ::close(file_);
+    throw fs::filesystem_error("another program works on it", file, why);
+}
+
+OnlyOne::~OnlyOne()
+{
+    ::close(file_);
 }
 
 Aside::Aside(const fs::path& of, fs::path at) : file_(std::move(at))

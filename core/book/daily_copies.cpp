@@ -15,11 +15,6 @@ namespace fs = std::filesystem;
 
 constexpr std::string_view ending = ".book";
 
-fs::path folder_of(const fs::path& book)
-{
-    return book.parent_path() / (book.stem().string() + " copies");
-}
-
 std::chrono::year_month month_of(Date day)
 {
     const std::chrono::year_month_day parts(day);
@@ -27,6 +22,11 @@ std::chrono::year_month month_of(Date day)
 }
 
 } // namespace
+
+fs::path copies_folder(const fs::path& book)
+{
+    return book.parent_path() / (book.stem().string() + " copies");
+}
 
 std::vector<Date> worth_keeping(const std::vector<Date>& days, Date today)
 {
@@ -51,7 +51,7 @@ std::vector<DailyCopy> daily_copies(const fs::path& book)
 {
     std::vector<DailyCopy> copies;
     std::error_code none;
-    for (const auto& entry : fs::directory_iterator(folder_of(book), none)) {
+    for (const auto& entry : fs::directory_iterator(copies_folder(book), none)) {
         const fs::path& file = entry.path();
         const auto day = file.extension() == ending ? parse_date(file.stem().string()) : std::nullopt;
         if (day) copies.push_back({*day, file});
@@ -62,7 +62,7 @@ std::vector<DailyCopy> daily_copies(const fs::path& book)
 
 tl::expected<std::optional<DailyCopy>, BackupProblem> copy_of_today(const Book& book, Date today)
 {
-    const fs::path folder = folder_of(book.path());
+    const fs::path folder = copies_folder(book.path());
     std::error_code failed;
     const bool fresh = fs::create_directories(folder, failed);
     if (fresh) fs::permissions(folder, fs::perms::owner_all, failed);

@@ -18,7 +18,9 @@ struct DailyCopy {
     Date day;
     std::filesystem::path file;
 };
-// Of the book at this path, newest first. They lie in a folder beside it, "<name of the book> copies".
+// Beside the book: "<name of the book> copies".
+std::filesystem::path copies_folder(const std::filesystem::path& book);
+// Of the book at this path, newest first.
 std::vector<DailyCopy> daily_copies(const std::filesystem::path& book);
 
 // Makes today's copy if there is none yet (checked like every backup) and removes those not worth keeping; none is

@@ -1,6 +1,7 @@
 #include "core/book/orders.h"
 
 #include "core/book/documents.h"
+#include "core/book/erasing.h"
 #include "core/book/order_rows.h"
 
 namespace stow::book {
@@ -123,11 +124,6 @@ constexpr auto every_state = {shop::OrderState::arrived, shop::OrderState::check
                               shop::OrderState::called_off};
 
 } // namespace
-
-static bool is_erased(const Book& book, const shop::OrderKey& key)
-{
-    return Query(book, "SELECT 1 FROM erased WHERE shop = ? AND number = ?", key.shop, key.number).next();
-}
 
 OrdersTaken take_in_orders(Book& book, const std::vector<shop::Order>& orders, const std::string& file)
 {
@@ -285,80 +281,6 @@ Done remember_match(Book& book, const Match& match)
             fill_in_goods(writer);
             return {};
         });
-}
-
-bool may_be_erased(const Book& book, const shop::HeldOrder& held)
-{
-    Query open(book,
-               "SELECT 1 FROM parcel_piece JOIN parcel ON parcel.id = parcel_piece.parcel WHERE order_id = ? AND "
-               "parcel.state NOT IN ('handed over', 'came back')",
-               held.id);
-    return !open.next() && (held.state == shop::OrderState::called_off || has_gone_out(book, held.id));
-}
-
-Done erase_buyer(Book& book, shop::OrderId id)
-{
-    return in_step(book, StepKind::erase_buyer, words_of(book, id), [&](Writer& writer) -> Allowed {
-        const auto held = order(book, id);
-        if (!held) return refuse(Why::unknown_order);
-        if (!may_be_erased(book, *held)) {
-            return refuse(Why::wrong_state, std::string(name_of(held->state)));
-        }
-        writer.run("INSERT OR IGNORE INTO erased (shop, number, at) VALUES (?, ?, ?)", held->order.key.shop,
-                   held->order.key.number, writer.at());
-        shop::Order erased = held->order;
-        erased.buyer_contact.clear();
-        erased.to = {};
-        erased.to.country = held->order.to.country; // what the packaging records need
-        erased.note.clear();
-        if (erased.gift) erased.gift = shop::Gift{};
-        for (shop::OrderLine& line : erased.lines) line.personal_text.clear();
-        update_order(book, writer, id, erased);
-        const std::string document = intake::to_document(as_told(erased));
-        writer.run("UPDATE orders SET told = ? WHERE id = ?", document, id);
-        // The images just taken hold what is erased, so they are rewritten last.
-        writer.run("UPDATE image SET before = json_set(before, '$.contact', '', '$.name', '', '$.company', '', "
-                   "'$.street', '', "
-                   "'$.postcode', '', '$.town', '', '$.region', '', '$.note', '', '$.giver', "
-                   "iif(json_extract(before, '$.giver') IS NULL, NULL, ''), '$.gift_message', "
-                   "iif(json_extract(before, '$.giver') IS NULL, NULL, ''), '$.told', "
-                   "iif(json_extract(before, '$.told') IS NULL, NULL, ?2)) "
-                   "WHERE tab = 'orders' AND key = ?1 AND before IS NOT NULL",
-                   id, document);
-        writer.run("UPDATE image SET before = json_set(before, '$.personal_text', '') WHERE tab = 'order_line' "
-                   "AND json_extract(before, '$.order_id') = ?",
-                   id);
-        return {};
-    });
-}
-
-std::vector<shop::OrderKey> erased_buyers(SQLite::Database& db)
-{
-    std::vector<shop::OrderKey> keys;
-    Query rows(db, "SELECT shop, number FROM erased ORDER BY shop, number");
-    while (rows.next()) keys.push_back({rows.text(0), rows.text(1)});
-    return keys;
-}
-
-int erase_buyers(Book& book, Date before)
-{
-    std::vector<shop::OrderId> old;
-    Query rows(
-        book,
-        "SELECT id FROM orders WHERE date < ? AND (done = 1 OR state = 'called off') "
-        "AND NOT EXISTS (SELECT 1 FROM erased WHERE erased.shop = orders.shop AND erased.number = orders.number)",
-        before);
-    while (rows.next()) old.push_back({rows.integer(0)});
-    int count = 0;
-    for (const shop::OrderId id : old) count += erase_buyer(book, id) ? 1 : 0;
-    return count;
-}
-
-void erase_again(Book& book, const std::vector<shop::OrderKey>& keys)
-{
-    for (const shop::OrderKey& key : keys) {
-        if (const auto held = order_by_key(book, key)) (void)erase_buyer(book, held->id);
-    }
 }
 
 } // namespace stow::book

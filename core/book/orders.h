@@ -61,16 +61,4 @@ std::vector<Hit> search(const Book& book, std::string_view text, std::size_t mos
 // The steps that touched the order, its lines or its parcels, oldest first.
 std::vector<Step> history(const Book& book, shop::OrderId id);
 
-// Takes name, address, contact, messages and personal texts out of the order and out of every image of it; cannot be
-// undone. Only for orders that are called off or wholly handed over.
-Done erase_buyer(Book& book, shop::OrderId id);
-// Their orders, of a database that is a book; for one that may be too damaged to be opened as one.
-std::vector<shop::OrderKey> erased_buyers(SQLite::Database& db);
-// It has gone out, all of it, or was called off.
-bool may_be_erased(const Book& book, const shop::HeldOrder& held);
-// Of all orders older than this that have gone out or were called off; how many.
-int erase_buyers(Book& book, Date before);
-// Of these, where the book holds them: a copy from before they were erased.
-void erase_again(Book& book, const std::vector<shop::OrderKey>& keys);
-
 } // namespace stow::book

@@ -324,6 +324,29 @@ CREATE TABLE erased (
 ) STRICT, WITHOUT ROWID;
 )sql";
 
+// Versions 4 and 5 were still being written when the first books of them were made: whatever such a book lacks, it has
+// from here on. And what erasing and undoing look for is found at once.
+constexpr auto alike_again = R"sql(
+DROP VIEW piece_sent;
+CREATE VIEW piece_sent AS SELECT parcel_piece.*, parcel.state, parcel.locked
+    FROM parcel_piece JOIN parcel ON parcel.id = parcel_piece.parcel WHERE parcel.sent_again = 0;
+DROP TRIGGER step_adds_use;
+CREATE TRIGGER step_adds_use AFTER INSERT ON step BEGIN -- a step's row comes after its movements
+    INSERT INTO used_on_day SELECT code, NEW.at / 86400, -sum(amount) FROM movement
+        WHERE step = NEW.id AND +ledger = 'supplies' AND +kind = 'used' GROUP BY code -- +: by the step's index alone
+    ON CONFLICT DO UPDATE SET amount = amount + excluded.amount;
+END;
+CREATE TABLE IF NOT EXISTS erased (
+    shop TEXT NOT NULL,
+    number TEXT NOT NULL,
+    at INTEGER NOT NULL,
+    PRIMARY KEY (shop, number)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX image_of_line ON image (json_extract(before, '$.order_id')) WHERE tab = 'order_line';
+-- Undoing asks for later counts of what a step moved.
+CREATE INDEX movement_counted ON movement (ledger, code) WHERE kind = 'counted';
+)sql";
+
 // How often a paper came out, so that the next one says that it is not the first. Not a step: what was printed lies
 // there, whatever is undone.
 constexpr auto prints_are_counted = R"sql(
@@ -344,7 +367,8 @@ INSERT INTO printed SELECT 'hand-over-list', 'list ' || id, 1 FROM hand_over_lis
 const std::vector<Migration>& migrations()
 {
     static const std::vector<Migration> all{{1, first_tables},      {2, weighings_teach},    {3, movements_cost},
-                                            {4, parcels_come_back}, {5, large_books_answer}, {6, prints_are_counted}};
+                                            {4, parcels_come_back}, {5, large_books_answer}, {6, alike_again},
+                                            {7, prints_are_counted}};
     return all;
 }
 

@@ -7,6 +7,7 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <fstream>
 #include <sys/stat.h>
+#include <sys/wait.h>
 
 using namespace stow;
 using namespace stow::book;
@@ -158,6 +159,46 @@ TEST(OpenBook, SaysWhenAnotherProgramIsWriting)
     EXPECT_EQ(fault_of(path), OpenFault::locked);
     other.exec("COMMIT");
     EXPECT_TRUE(Book::open(path));
+}
+
+// A process that closes a file itself gives up all locks it has on it, its other connections' too (POSIX, fcntl: "all
+// locks associated with a file ... shall be removed when a file descriptor for that file is closed by that process").
+// Then another program would take itself for the last one, clear away the log, and what is written to it later is lost.
+TEST(OpenBook, OpeningItTwiceInOneProgramLosesNoStepToAnotherProgram)
+{
+    const Folder folder;
+    const auto path = folder / "shop.book";
+    int go[2];
+    ASSERT_EQ(::pipe(go), 0);
+    const pid_t other = ::fork(); // before this one has the book open: SQLite's connections do not survive a fork
+    ASSERT_GE(other, 0);
+    if (other == 0) {
+        char begin = 0;
+        if (::read(go[0], &begin, 1) != 1) ::_exit(1);
+        bool done = false;
+        {
+            auto book = Book::open(path);
+            done = book && receive(*book, {"K2"}, shop::pieces(1)).has_value();
+        }
+        ::_exit(done ? 0 : 1);
+    }
+    std::size_t finished = 0;
+    {
+        Book first = Book::open(path).value();
+        take_in_supplies(first, {SmallShop::carton("K2", 10)}, "supplies.csv");
+        Book::open(path).value(); // as the window does every hour
+        ASSERT_EQ(::write(go[1], "!", 1), 1);
+        int status = 0;
+        ASSERT_EQ(::waitpid(other, &status, 0), other);
+        ASSERT_TRUE(WIFEXITED(status) && WEXITSTATUS(status) == 0);
+        ASSERT_TRUE(receive(first, {"K2"}, shop::pieces(1)));
+        finished = 3;
+        EXPECT_TRUE(std::filesystem::exists(path.string() + "-wal")) << "the log was cleared away under it";
+    }
+    const Book again = Book::open(path).value();
+    EXPECT_EQ(steps(again).size(), finished);
+    EXPECT_EQ(supplies_on_hand(again).at({"K2"}), shop::pieces(12));
+    EXPECT_TRUE(verify(again).empty());
 }
 
 // A book that may be read and not written is refused with a reason, and stays as it is. Root may write all, so another

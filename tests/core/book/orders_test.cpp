@@ -1,8 +1,5 @@
 // Orders: taken in twice, changed, called off, edited by hand, joined, found.
-#include "core/book/backup.h"
 #include "small_shop.h"
-
-#include <SQLiteCpp/SQLiteCpp.h>
 
 using namespace stow;
 using namespace stow::book;
@@ -233,57 +230,4 @@ TEST(History, TellsAllThatHappenedToAnOrder)
     std::string told;
     for (const Step& step : history(shop.book, id)) told += std::string(name_of(step.kind)) + ", ";
     EXPECT_EQ(told, "take in orders, check order, plan, pick, pack, label, ");
-}
-
-TEST(EraseBuyer, LeavesNoTraceInTheFile)
-{
-    SmallShop shop;
-    const shop::ParcelId parcel_id = shop.labelled("1001");
-    const shop::OrderId id = parcel(shop.book, parcel_id)->parcel.pieces.at(0).order;
-    EXPECT_EQ(erase_buyer(shop.book, id).error().why, Why::wrong_state) << "not before it is gone";
-    shop::Order changed = SmallShop::order("1001");
-    changed.lines[0].personal_text = "engrave: Strandvik";
-    take_in_orders(shop.book, {changed}, "m.csv");
-    accept_changes(shop.book, parcel_id).value();
-    hand_over(shop.book, "Skerry Post").value();
-    ASSERT_TRUE(erase_buyer(shop.book, id));
-    EXPECT_EQ(order(shop.book, id)->order.to.name, "");
-    EXPECT_EQ(order(shop.book, id)->order.to.country, "DK") << "the packaging records need it";
-
-    shop.book.db().exec("PRAGMA wal_checkpoint(TRUNCATE)");
-    SQLite::Statement all(shop.book.db(), "SELECT group_concat(before) FROM image");
-    all.executeStep();
-    for (const char* trace : {"Strandvik", "Tangvej", "ida@example", "6700"}) {
-        EXPECT_EQ(all.getColumn(0).getString().find(trace), std::string::npos) << trace;
-        std::ifstream file(shop.book.path(), std::ios::binary);
-        const std::string bytes{std::istreambuf_iterator<char>(file), {}};
-        EXPECT_EQ(bytes.find(trace), std::string::npos) << trace;
-    }
-    EXPECT_EQ(undo(shop.book, steps(shop.book, 1).at(0).id).error().why, Why::not_undoable);
-    EXPECT_EQ(take_in_orders(shop.book, {}, "m.csv").step, std::nullopt);
-}
-
-TEST(EraseBuyer, IsNotUndoneByTheSameFileNorByAnOlderCopy)
-{
-    SmallShop shop;
-    shop.labelled("1001");
-    shop.planned("1002");
-    hand_over(shop.book, "Skerry Post").value();
-    const auto copy = shop.folder / "copy.book";
-    ASSERT_TRUE(backup_to(shop.book, copy));
-    const Date day = SmallShop::order("1001").date;
-    EXPECT_EQ(erase_buyers(shop.book, day), 0) << "not older than that";
-    EXPECT_EQ(erase_buyers(shop.book, day + std::chrono::days(1)), 1) << "the other has not gone out";
-    EXPECT_EQ(erase_buyers(shop.book, day + std::chrono::days(1)), 0);
-    const shop::OrderKey key = SmallShop::order("1001").key;
-    EXPECT_EQ(erased_buyers(shop.book.db()), std::vector{key});
-    EXPECT_EQ(take_in_orders(shop.book, {SmallShop::order("1001")}, "m.csv").unchanged, 1);
-    EXPECT_EQ(order_by_key(shop.book, key)->order.to.name, "");
-
-    const auto place = shop.folder / "place.book";
-    ASSERT_TRUE(backup_to(shop.book, place));
-    ASSERT_TRUE(restore(copy, place));
-    const Book restored = open_or_throw(place, system_time);
-    EXPECT_EQ(order_by_key(restored, key)->order.to.name, "");
-    EXPECT_NE(order_by_key(restored, SmallShop::order("1002").key)->order.to.name, "");
 }
