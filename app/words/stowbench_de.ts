@@ -275,6 +275,29 @@
         </message>
     </context>
     <context>
+        <name>Beginning</name>
+        <message>
+            <source>Look at a demo day</source>
+            <translation>Vorführtag ansehen</translation>
+        </message>
+        <message>
+            <source>Put this away</source>
+            <translation>Weglegen</translation>
+        </message>
+        <message>
+            <source>, done</source>
+            <translation>, erledigt</translation>
+        </message>
+        <message>
+            <source>, now</source>
+            <translation>, jetzt</translation>
+        </message>
+        <message>
+            <source>Alt %1</source>
+            <translation>Alt %1</translation>
+        </message>
+    </context>
+    <context>
         <name>Bench</name>
         <message>
             <source>All that was picked is packed</source>
@@ -2275,6 +2298,29 @@
             <source>Reorder list</source>
             <translation>Bestellliste</translation>
         </message>
+        <message>
+            <source>New</source>
+            <translation>Neu</translation>
+        </message>
+        <message>
+            <source>New supply</source>
+            <translation>Neues Packmittel</translation>
+        </message>
+    </context>
+    <context>
+        <name>SupplyCardPanel</name>
+        <message>
+            <source>What it is</source>
+            <translation>Was es ist</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>Behalten</translation>
+        </message>
+        <message>
+            <source>Ctrl Enter</source>
+            <translation>Strg Enter</translation>
+        </message>
     </context>
     <context>
         <name>SupplyPanel</name>
@@ -2317,6 +2363,14 @@
         <message>
             <source>Movements, newest first</source>
             <translation>Bewegungen, neueste zuerst</translation>
+        </message>
+        <message>
+            <source>Change what it is</source>
+            <translation>Ändern, was es ist</translation>
+        </message>
+        <message>
+            <source>Ctrl E</source>
+            <translation>Strg E</translation>
         </message>
     </context>
     <context>
@@ -2428,6 +2482,38 @@
         <message>
             <source>one in %1</source>
             <translation>eins zu %1</translation>
+        </message>
+        <message>
+            <source>outer</source>
+            <translation>Hülle</translation>
+        </message>
+        <message>
+            <source>wrap</source>
+            <translation>Einschlag</translation>
+        </message>
+        <message>
+            <source>filler</source>
+            <translation>Füllstoff</translation>
+        </message>
+        <message>
+            <source>tape</source>
+            <translation>Klebeband</translation>
+        </message>
+        <message>
+            <source>label</source>
+            <translation>Etikett</translation>
+        </message>
+        <message>
+            <source>insert</source>
+            <translation>Beilage</translation>
+        </message>
+        <message>
+            <source>ribbon</source>
+            <translation>Band</translation>
+        </message>
+        <message>
+            <source>paper</source>
+            <translation>Papier</translation>
         </message>
     </context>
     <context>
@@ -3456,6 +3542,112 @@
                 <numerusform>Gelöscht, auch aus dem Verlauf; die Kopien neben dem Buch folgen. Ein Papier kann sie noch zeigen: %1</numerusform>
                 <numerusform>Gelöscht, auch aus dem Verlauf; die Kopien neben dem Buch folgen. %n Papiere können sie noch zeigen: %1</numerusform>
             </translation>
+        </message>
+    </context>
+    <context>
+        <name>stow::view::FirstSteps</name>
+        <message>
+            <source>Whose workshop it is</source>
+            <translation>Wessen Werkstatt es ist</translation>
+        </message>
+        <message>
+            <source>Your name and address stand on labels, slips and customs papers.</source>
+            <translation>Dein Name und deine Adresse stehen auf Etiketten, Lieferscheinen und Zollpapieren.</translation>
+        </message>
+        <message>
+            <source>Type it in</source>
+            <translation>Eintippen</translation>
+        </message>
+        <message>
+            <source>What you sell</source>
+            <translation>Was du verkaufst</translation>
+        </message>
+        <message>
+            <source>Each good with its size and weight: one is enough to begin with.</source>
+            <translation>Jede Ware mit Größe und Gewicht: eine genügt für den Anfang.</translation>
+        </message>
+        <message>
+            <source>Enter a good</source>
+            <translation>Ware eingeben</translation>
+        </message>
+        <message>
+            <source>Take in a table</source>
+            <translation>Tabelle aufnehmen</translation>
+        </message>
+        <message>
+            <source>What you pack in</source>
+            <translation>Worin du packst</translation>
+        </message>
+        <message>
+            <source>Boxes, mailers, filler and tape. The starter rack holds ten of each common one; change what differs from yours.</source>
+            <translation>Kartons, Taschen, Füllstoff und Klebeband. Das Anfangsregal hält je zehn der üblichen bereit; ändere, was bei dir anders ist.</translation>
+        </message>
+        <message>
+            <source>Take the starter rack</source>
+            <translation>Anfangsregal nehmen</translation>
+        </message>
+        <message>
+            <source>Enter your own</source>
+            <translation>Eigene eingeben</translation>
+        </message>
+        <message>
+            <source>What postage costs</source>
+            <translation>Was das Porto kostet</translation>
+        </message>
+        <message>
+            <source>One carrier&apos;s price list, typed as it is printed. It can wait: parcels are then planned without prices.</source>
+            <translation>Die Preisliste eines Zustellers, eingetippt, wie sie gedruckt ist. Das kann warten: Pakete werden dann ohne Preise geplant.</translation>
+        </message>
+        <message>
+            <source>Type a rate sheet</source>
+            <translation>Preisliste eintippen</translation>
+        </message>
+        <message>
+            <source>A first order</source>
+            <translation>Eine erste Bestellung</translation>
+        </message>
+        <message>
+            <source>By hand, or the file your shop exports.</source>
+            <translation>Von Hand oder die Datei, die dein Laden ausgibt.</translation>
+        </message>
+        <message>
+            <source>Enter an order</source>
+            <translation>Bestellung eingeben</translation>
+        </message>
+        <message>
+            <source>Take in a file</source>
+            <translation>Datei aufnehmen</translation>
+        </message>
+        <message>
+            <source>Its plan</source>
+            <translation>Ihr Plan</translation>
+        </message>
+        <message>
+            <source>The smallest outer that holds it, the filler, the weight and the postage.</source>
+            <translation>Die kleinste Hülle, die sie fasst, der Füllstoff, das Gewicht und das Porto.</translation>
+        </message>
+        <message>
+            <source>Plan it</source>
+            <translation>Planen</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n steps to the first parcel</source>
+            <translation>
+                <numerusform>%n Schritt bis zum ersten Paket</numerusform>
+                <numerusform>%n Schritte bis zum ersten Paket</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>The starter rack could not be written to %1</source>
+            <translation>Das Anfangsregal ließ sich nicht nach %1 schreiben</translation>
+        </message>
+        <message>
+            <source>The demo day could not be written into %1</source>
+            <translation>Der Vorführtag ließ sich nicht nach %1 schreiben</translation>
+        </message>
+        <message>
+            <source>The demo day opens in a window of its own.</source>
+            <translation>Der Vorführtag öffnet sich in einem eigenen Fenster.</translation>
         </message>
     </context>
     <context>
@@ -5004,38 +5196,6 @@
             <translation>Es gibt nichts nachzubestellen.</translation>
         </message>
         <message>
-            <source>outer</source>
-            <translation>Hülle</translation>
-        </message>
-        <message>
-            <source>wrap</source>
-            <translation>Einschlag</translation>
-        </message>
-        <message>
-            <source>filler</source>
-            <translation>Füllstoff</translation>
-        </message>
-        <message>
-            <source>tape</source>
-            <translation>Klebeband</translation>
-        </message>
-        <message>
-            <source>label</source>
-            <translation>Etikett</translation>
-        </message>
-        <message>
-            <source>insert</source>
-            <translation>Beilage</translation>
-        </message>
-        <message>
-            <source>ribbon</source>
-            <translation>Band</translation>
-        </message>
-        <message>
-            <source>paper</source>
-            <translation>Papier</translation>
-        </message>
-        <message>
             <source>on hand at the start</source>
             <translation>Bestand am Anfang</translation>
         </message>
@@ -5097,6 +5257,193 @@
         <message>
             <source>Print</source>
             <translation>Drucken</translation>
+        </message>
+    </context>
+    <context>
+        <name>stow::view::SupplyCard</name>
+        <message>
+            <source>piece</source>
+            <translation>Stück</translation>
+        </message>
+        <message>
+            <source>litre</source>
+            <translation>Liter</translation>
+        </message>
+        <message>
+            <source>metre</source>
+            <translation>Meter</translation>
+        </message>
+        <message>
+            <source>kilogram</source>
+            <translation>Kilogramm</translation>
+        </message>
+        <message>
+            <source>paper</source>
+            <translation>Papier</translation>
+        </message>
+        <message>
+            <source>plastic</source>
+            <translation>Kunststoff</translation>
+        </message>
+        <message>
+            <source>glass</source>
+            <translation>Glas</translation>
+        </message>
+        <message>
+            <source>wood</source>
+            <translation>Holz</translation>
+        </message>
+        <message>
+            <source>steel</source>
+            <translation>Stahl</translation>
+        </message>
+        <message>
+            <source>aluminium</source>
+            <translation>Aluminium</translation>
+        </message>
+        <message>
+            <source>composite</source>
+            <translation>Verbund</translation>
+        </message>
+        <message>
+            <source>other</source>
+            <translation>anderes</translation>
+        </message>
+        <message>
+            <source>mm</source>
+            <translation>mm</translation>
+        </message>
+        <message>
+            <source>Code</source>
+            <translation>Code</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>Outer length</source>
+            <translation>Länge außen</translation>
+        </message>
+        <message>
+            <source>Outer width</source>
+            <translation>Breite außen</translation>
+        </message>
+        <message>
+            <source>Inner diameter</source>
+            <translation>Durchmesser innen</translation>
+        </message>
+        <message>
+            <source>Inner length</source>
+            <translation>Länge innen</translation>
+        </message>
+        <message>
+            <source>Holds at most</source>
+            <translation>Trägt höchstens</translation>
+        </message>
+        <message>
+            <source>g</source>
+            <translation>g</translation>
+        </message>
+        <message>
+            <source>Outer diameter</source>
+            <translation>Durchmesser außen</translation>
+        </message>
+        <message>
+            <source>Length to the fold</source>
+            <translation>Länge bis zum Falz</translation>
+        </message>
+        <message>
+            <source>Inner width</source>
+            <translation>Breite innen</translation>
+        </message>
+        <message>
+            <source>One wall</source>
+            <translation>Eine Wand</translation>
+        </message>
+        <message>
+            <source>Thickness, empty</source>
+            <translation>Dicke, leer</translation>
+        </message>
+        <message>
+            <source>Thickest load</source>
+            <translation>Dickster Inhalt</translation>
+        </message>
+        <message>
+            <source>Inner height</source>
+            <translation>Höhe innen</translation>
+        </message>
+        <message>
+            <source>Outer height</source>
+            <translation>Höhe außen</translation>
+        </message>
+        <message>
+            <source>Length</source>
+            <translation>Länge</translation>
+        </message>
+        <message>
+            <source>Width</source>
+            <translation>Breite</translation>
+        </message>
+        <message>
+            <source>Thickness</source>
+            <translation>Dicke</translation>
+        </message>
+        <message>
+            <source>Counted in</source>
+            <translation>Gezählt in</translation>
+        </message>
+        <message>
+            <source>Weight, empty</source>
+            <translation>Gewicht, leer</translation>
+        </message>
+        <message>
+            <source>Weight of one</source>
+            <translation>Gewicht von einem</translation>
+        </message>
+        <message>
+            <source>Material</source>
+            <translation>Material</translation>
+        </message>
+        <message>
+            <source>Cost of one</source>
+            <translation>Kosten je Stück</translation>
+        </message>
+        <message>
+            <source>There now</source>
+            <translation>Jetzt da</translation>
+        </message>
+        <message>
+            <source>Reorder at</source>
+            <translation>Nachbestellen bei</translation>
+        </message>
+        <message>
+            <source>Bought by</source>
+            <translation>Gekauft zu</translation>
+        </message>
+        <message>
+            <source>Supplier</source>
+            <translation>Lieferant</translation>
+        </message>
+        <message>
+            <source>Comes in</source>
+            <translation>Kommt in</translation>
+        </message>
+        <message>
+            <source>days</source>
+            <translation>Tagen</translation>
+        </message>
+        <message>
+            <source>New supply</source>
+            <translation>Neues Packmittel</translation>
+        </message>
+        <message>
+            <source>there is a supply of this code already</source>
+            <translation>ein Packmittel mit diesem Code gibt es schon</translation>
+        </message>
+        <message>
+            <source>%1 is kept</source>
+            <translation>%1 ist behalten</translation>
         </message>
     </context>
     <context>

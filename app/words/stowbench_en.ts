@@ -268,6 +268,16 @@
     </message>
 </context>
 <context>
+    <name>stow::view::FirstSteps</name>
+    <message numerus="yes">
+        <source>%n steps to the first parcel</source>
+        <translation>
+            <numerusform>%n step to the first parcel</numerusform>
+            <numerusform>%n steps to the first parcel</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>stow::view::GoodsController</name>
     <message numerus="yes">
         <source>%n goods</source>

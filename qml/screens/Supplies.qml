@@ -61,7 +61,7 @@ Page {
         TextField {
             placeholderText: qsTr("Type to filter")
             label: qsTr("Filter the supplies")
-            implicitWidth: 168
+            implicitWidth: screen.width < 1400 ? 120 : 168
             onTextChanged: screen.controller.rows.filter = text
         },
         Button {
