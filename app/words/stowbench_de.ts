@@ -2231,10 +2231,6 @@
     <context>
         <name>Supplies</name>
         <message>
-            <source>Type to filter</source>
-            <translation>Tippen zum Filtern</translation>
-        </message>
-        <message>
             <source>Filter the supplies</source>
             <translation>Packmittel filtern</translation>
         </message>
@@ -2305,6 +2301,10 @@
         <message>
             <source>New supply</source>
             <translation>Neues Packmittel</translation>
+        </message>
+        <message>
+            <source>Filter</source>
+            <translation>Filtern</translation>
         </message>
     </context>
     <context>

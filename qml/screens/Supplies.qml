@@ -59,9 +59,9 @@ Page {
 
     headRight: [
         TextField {
-            placeholderText: qsTr("Type to filter")
+            placeholderText: qsTr("Filter")
             label: qsTr("Filter the supplies")
-            implicitWidth: screen.width < 1400 ? 120 : 168
+            implicitWidth: 112
             onTextChanged: screen.controller.rows.filter = text
         },
         Button {

@@ -278,5 +278,7 @@ TEST(FrozenBooks, OneOfEveryEarlierVersion)
         db.exec(whole(entry.path()));
         versions.insert(db.execAndGet("PRAGMA user_version").getInt());
     }
-    for (int version = 1; version < book_version; ++version) EXPECT_TRUE(versions.contains(version)) << version;
+    constexpr int never_written = 6; // it and 7 came at once: no program ended a book there
+    for (int version = 1; version < book_version; ++version)
+        EXPECT_TRUE(version == never_written || versions.contains(version)) << version;
 }
