@@ -36,6 +36,8 @@ Item {
                 spacing: 8
                 Heading {
                     text: screen.controller.headline
+                    font.pixelSize: column.width < 720 ? Theme.body : Theme.title
+                    wrapMode: Text.Wrap
                     Layout.fillWidth: true
                 }
                 Button {
