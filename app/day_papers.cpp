@@ -252,8 +252,9 @@ std::optional<std::filesystem::path> write_paper(const Day& day, PaperKind kind,
 std::optional<std::filesystem::path> print_paper(Day& day, PaperKind kind, const std::vector<shop::ParcelId>& ids,
                                                  const std::filesystem::path& folder)
 {
-    auto file = write_paper(day, kind, ids, folder);
-    if (file) book::count_print(day.book(), key_of(kind), numbers_of(packets(day, ids)));
+    const std::vector<Packet> all = packets(day, ids);
+    auto file = write_document(folder, key_of(kind), paper_of(day, kind, all), palette_of(day, kind));
+    if (file) book::count_print(day.book(), key_of(kind), numbers_of(all));
     return file;
 }
 

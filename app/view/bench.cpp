@@ -16,7 +16,6 @@
 #include "core/book/prints.h"
 #include "core/book/settings.h"
 #include "core/papers/drawing.h"
-#include "core/papers/label.h"
 #include "core/papers/payload.h"
 #include "core/planning/scene.h"
 #include "core/shop/check_digits.h"
@@ -410,8 +409,7 @@ bool BenchController::pack()
     }
     if (!settle(book::mark_packed(day_.book(), {id_}))) return false;
     // Sheets of labels came out with the round; a label of its own comes now, when the parcel is right.
-    const bool prints = !typed_way(day_, QStringLiteral("labels")).isEmpty();
-    if (prints && papers::labels_on_a_sheet(day_.cupboard().house.label_form) == 1 && !print_label())
+    if (labels_at_the_bench(day_) && !print_label())
         emit said(tr("The label could not be written into %1").arg(text(paper_folder(day_).string())));
     return true;
 }

@@ -38,11 +38,6 @@ Turns::Rule turns_rule(const QString& word)
     return Turns::Rule::any;
 }
 
-QString number(double value)
-{
-    return QLocale().toString(value, 'g', 8);
-}
-
 QString size_words(const Shape& shape)
 {
     if (const auto* block = std::get_if<Block>(&shape)) return words::size(block->size);

@@ -18,11 +18,6 @@ const QString language = QString::fromLatin1(words::remembered_language);
 const QString next_place = QStringLiteral("next label");
 const QString printer_of = QStringLiteral("printer of ");
 
-QString number(double value)
-{
-    return QLocale().toString(value, 'g', 8);
-}
-
 // Every setting: how it is shown, and how what is typed is kept. False: not understood.
 struct Setting {
     const char* key;

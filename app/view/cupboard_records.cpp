@@ -16,22 +16,6 @@ namespace {
 
 constexpr std::array<int, 3> periods{28, 91, 365}; // days
 
-QString material_word(shop::Material material)
-{
-    using M = shop::Material;
-    switch (material) {
-    case M::paper: return RecordsController::tr("paper and board");
-    case M::plastic: return RecordsController::tr("plastic");
-    case M::glass: return RecordsController::tr("glass");
-    case M::wood: return RecordsController::tr("wood");
-    case M::ferrous: return RecordsController::tr("steel");
-    case M::aluminium: return RecordsController::tr("aluminium");
-    case M::composite: return RecordsController::tr("composite");
-    case M::other: return RecordsController::tr("other");
-    }
-    return {};
-}
-
 QString spent_word(records::Spent spent)
 {
     using S = records::Spent;
@@ -272,7 +256,7 @@ void RecordsController::show()
     Weight heaviest{1};
     for (const records::MaterialLine& line : materials) heaviest = std::max(heaviest, line.weight);
     for (const records::MaterialLine& line : materials) {
-        add({joined({text(line.country), material_word(line.material)}, QStringLiteral(", ")),
+        add({joined({text(line.country), material_name(line.material)}, QStringLiteral(", ")),
              words::weight(line.weight),
              line.of_goods > Weight{} ? tr("%1 of it the goods' own").arg(words::weight(line.of_goods)) : QString(),
              tr("Packaging by country and material"), false, in_grams(line.weight) / in_grams(heaviest)},

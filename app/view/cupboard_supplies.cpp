@@ -124,8 +124,8 @@ void SuppliesController::show_detail()
     if (supply != nullptr) {
         const auto found = day_.cupboard().on_hand.find(supply->code);
         const shop::Amount on_hand = found != day_.cupboard().on_hand.end() ? found->second : shop::Amount{};
-        QStringList facts{
-            joined({text(supply->code.text), supply->form ? kind_name(supply->form->kind) : supply_kind_name(supply->kind)})};
+        QStringList facts{joined(
+            {text(supply->code.text), supply->form ? kind_name(supply->form->kind) : supply_kind_name(supply->kind)})};
         if (supply->form) {
             facts += tr("inside %1, outside %2").arg(inner_size(*supply->form), words::size(supply->form->outer));
         }

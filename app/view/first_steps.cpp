@@ -34,10 +34,11 @@ void FirstSteps::refresh()
         if (was_needed) emit changed();
         return;
     }
+    // Planned today, or worked with before there were first steps.
+    if (book::last_round(day_.book()) > 0 || !book::parcels_of_day(day_.book(), day_.today()).empty()) return putAway();
     const auto& cupboard = day_.cupboard();
     const bool outers = std::any_of(cupboard.supplies.begin(), cupboard.supplies.end(),
                                     [](const auto& known) { return known.second.kind == shop::SupplyKind::outer; });
-    const bool planned = !book::parcels_of_day(day_.book(), day_.today()).empty();
     const auto& house = cupboard.house;
     std::vector<FirstStep> steps{
         {tr("Whose workshop it is"),
@@ -60,8 +61,7 @@ void FirstSteps::refresh()
          tr("The smallest outer that holds it, the filler, the weight and the postage."),
          tr("Plan it"),
          {},
-         planned}};
-    if (planned) return putAway();
+         false}};
     const auto next = std::find_if(steps.begin(), steps.end(), [](const FirstStep& step) { return !step.done; });
     if (next != steps.end()) next->now = true;
     const auto left = std::count_if(steps.begin(), steps.end(), [](const FirstStep& step) { return !step.done; });

@@ -2,6 +2,7 @@
 
 #include "app/view/text.h"
 #include "core/book/settings.h"
+#include "core/papers/label.h"
 
 #include <QCoreApplication>
 
@@ -49,6 +50,12 @@ QString name_of_paper(const QString& key)
 QString typed_way(const Day& day, const QString& paper)
 {
     return text(book::remembered(day.book(), remembered_as(paper)).value_or(std::string()));
+}
+
+bool labels_at_the_bench(const Day& day)
+{
+    const bool single = papers::labels_on_a_sheet(day.cupboard().house.label_form) == 1;
+    return single && !typed_way(day, QStringLiteral("labels")).isEmpty();
 }
 
 void set_way(Day& day, const QString& paper, const QString& typed)

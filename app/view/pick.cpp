@@ -6,7 +6,6 @@
 #include "app/words/book.h"
 #include "core/book/parcels.h"
 #include "core/book/settings.h"
-#include "core/papers/label.h"
 #include "core/papers/pick_list.h"
 
 #include <algorithm>
@@ -33,11 +32,9 @@ std::vector<PaperKind> papers_of_a_round(const Day& day)
     return kinds;
 }
 
-// A label of its own is printed at the bench, when its parcel is right.
 bool printed_later(const Day& day, PaperKind kind)
 {
-    const bool single = papers::labels_on_a_sheet(day.cupboard().house.label_form) == 1;
-    return kind == PaperKind::labels && single && !typed_way(day, QStringLiteral("labels")).isEmpty();
+    return kind == PaperKind::labels && labels_at_the_bench(day);
 }
 
 std::vector<shop::ParcelId> ids_of(const std::vector<book::Tray>& trays)

@@ -41,8 +41,7 @@ const Kind& kind_at(int index)
     return all_kinds.at(static_cast<std::size_t>(std::clamp(index, 0, static_cast<int>(all_kinds.size()) - 1)));
 }
 
-constexpr std::array units{"piece", "litre", "m", "kg"};
-constexpr std::array materials{"paper", "plastic", "glass", "wood", "ferrous", "aluminium", "composite", "other"};
+constexpr std::array units{shop::Unit::piece, shop::Unit::litre, shop::Unit::metre, shop::Unit::kilogram};
 
 QStringList unit_words()
 {
@@ -51,8 +50,9 @@ QStringList unit_words()
 
 QStringList material_words()
 {
-    return {SupplyCard::tr("paper"), SupplyCard::tr("plastic"),   SupplyCard::tr("glass"),     SupplyCard::tr("wood"),
-            SupplyCard::tr("steel"), SupplyCard::tr("aluminium"), SupplyCard::tr("composite"), SupplyCard::tr("other")};
+    QStringList words;
+    for (const shop::Material material : shop::all_materials) words += material_name(material);
+    return words;
 }
 
 // The columns that say something of this kind.
@@ -115,11 +115,6 @@ std::vector<SupplyField> fields_of(const Kind& kind)
     add("supplier", SupplyCard::tr("Supplier")).wide = true;
     add("lead_days", SupplyCard::tr("Comes in"), SupplyCard::tr("days"));
     return fields;
-}
-
-QString number(double value)
-{
-    return QLocale().toString(value, 'g', 8);
 }
 
 QString mm_of(Length length)
@@ -261,11 +256,12 @@ void SupplyCard::show()
         if (const auto found = typed_.find(key); found != typed_.end()) field.typed = found->second;
         if (const auto found = faults_.find(key); found != faults_.end()) field.fault = found->second;
         const auto place = [&](const auto& all) {
-            const auto found = std::find(all.begin(), all.end(), field.typed.toStdString());
+            const auto found =
+                std::find_if(all.begin(), all.end(), [&](auto one) { return text(shop::name_of(one)) == field.typed; });
             return found != all.end() ? static_cast<int>(found - all.begin()) : 0;
         };
         if (field.key == QLatin1String("unit")) field.chosen = place(units);
-        if (field.key == QLatin1String("material")) field.chosen = place(materials);
+        if (field.key == QLatin1String("material")) field.chosen = place(shop::all_materials);
         field.fixed = !fresh_ && field.key == QLatin1String("code");
     }
     fields_.show(std::move(fields));
@@ -280,7 +276,8 @@ void SupplyCard::set(const QString& key, const QString& typed)
 void SupplyCard::choose(const QString& key, int option)
 {
     const auto at = static_cast<std::size_t>(std::max(0, option));
-    set(key, QString::fromLatin1(key == QLatin1String("unit") ? units.at(at) : materials.at(at)));
+    const bool unit = key == QLatin1String("unit");
+    set(key, text(unit ? shop::name_of(units.at(at)) : shop::name_of(shop::all_materials.at(at))));
 }
 
 bool SupplyCard::keep()

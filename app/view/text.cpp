@@ -104,6 +104,27 @@ QString inside(const OuterForm& form)
     return Say::tr("inside %1").arg(inner_size(form));
 }
 
+QString number(double value)
+{
+    return QLocale().toString(value, 'g', 8);
+}
+
+QString material_name(shop::Material material)
+{
+    using M = shop::Material;
+    switch (material) {
+    case M::paper: return Say::tr("paper and board");
+    case M::plastic: return Say::tr("plastic");
+    case M::glass: return Say::tr("glass");
+    case M::wood: return Say::tr("wood");
+    case M::ferrous: return Say::tr("steel");
+    case M::aluminium: return Say::tr("aluminium");
+    case M::composite: return Say::tr("composite");
+    case M::other: return Say::tr("other");
+    }
+    return {};
+}
+
 QString supply_kind_name(shop::SupplyKind kind)
 {
     using K = shop::SupplyKind;

@@ -31,6 +31,8 @@ QString contents_of(const Day& day, const shop::Order& order); // "2 ink bottle 
 QString contents_of(const Day& day, const planning::ParcelPlan& plan);
 QString good_name(const Day& day, const shop::GoodCode& code);
 QString supply_name(const Day& day, const shop::SupplyCode& code);
+QString number(double value); // as it is typed in her locale
+QString material_name(shop::Material material);
 QString supply_kind_name(shop::SupplyKind kind);
 QString kind_name(OuterKind kind);         // "Carton"
 QString inner_size(const OuterForm& form); // a flat mailer has no height

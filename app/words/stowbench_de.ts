@@ -2515,6 +2515,38 @@
             <source>paper</source>
             <translation>Papier</translation>
         </message>
+        <message>
+            <source>paper and board</source>
+            <translation>Papier und Pappe</translation>
+        </message>
+        <message>
+            <source>plastic</source>
+            <translation>Kunststoff</translation>
+        </message>
+        <message>
+            <source>glass</source>
+            <translation>Glas</translation>
+        </message>
+        <message>
+            <source>wood</source>
+            <translation>Holz</translation>
+        </message>
+        <message>
+            <source>steel</source>
+            <translation>Stahl</translation>
+        </message>
+        <message>
+            <source>aluminium</source>
+            <translation>Aluminium</translation>
+        </message>
+        <message>
+            <source>composite</source>
+            <translation>Verbund</translation>
+        </message>
+        <message>
+            <source>other</source>
+            <translation>anderes</translation>
+        </message>
     </context>
     <context>
         <name>scale</name>
@@ -4796,38 +4828,6 @@
             <translation>Die Datei lässt sich nicht schreiben.</translation>
         </message>
         <message>
-            <source>paper and board</source>
-            <translation>Papier und Pappe</translation>
-        </message>
-        <message>
-            <source>plastic</source>
-            <translation>Kunststoff</translation>
-        </message>
-        <message>
-            <source>glass</source>
-            <translation>Glas</translation>
-        </message>
-        <message>
-            <source>wood</source>
-            <translation>Holz</translation>
-        </message>
-        <message>
-            <source>steel</source>
-            <translation>Stahl</translation>
-        </message>
-        <message>
-            <source>aluminium</source>
-            <translation>Aluminium</translation>
-        </message>
-        <message>
-            <source>composite</source>
-            <translation>Verbundstoff</translation>
-        </message>
-        <message>
-            <source>other</source>
-            <translation>anderes</translation>
-        </message>
-        <message>
             <source>outers</source>
             <translation>Hüllen</translation>
         </message>
@@ -5276,38 +5276,6 @@
         <message>
             <source>kilogram</source>
             <translation>Kilogramm</translation>
-        </message>
-        <message>
-            <source>paper</source>
-            <translation>Papier</translation>
-        </message>
-        <message>
-            <source>plastic</source>
-            <translation>Kunststoff</translation>
-        </message>
-        <message>
-            <source>glass</source>
-            <translation>Glas</translation>
-        </message>
-        <message>
-            <source>wood</source>
-            <translation>Holz</translation>
-        </message>
-        <message>
-            <source>steel</source>
-            <translation>Stahl</translation>
-        </message>
-        <message>
-            <source>aluminium</source>
-            <translation>Aluminium</translation>
-        </message>
-        <message>
-            <source>composite</source>
-            <translation>Verbund</translation>
-        </message>
-        <message>
-            <source>other</source>
-            <translation>anderes</translation>
         </message>
         <message>
             <source>mm</source>

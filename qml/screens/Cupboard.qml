@@ -10,8 +10,8 @@ FocusScope {
     required property CupboardController controller
     property int shelf: 0
 
-    function begin(which: int, file: bool) { // a new one there, or from a file
-        turnTo(which);
+    function begin(step: int, file: bool) { // one of the first steps: a new one there, or from a file
+        turnTo([4, 0, 1, 2][step]); // workshop, goods, supplies, rates
         page.item.begin(file);
     }
     onShelfChanged: controller.shelf = shelf

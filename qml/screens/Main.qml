@@ -145,13 +145,8 @@ Window {
             firstSteps: window.desk.firstSteps
             onGoPlan: window.desk.place = Desk.Plan
             onBegan: (step, file) => {
-                const shelf = {};
-                shelf[FirstSteps.Workshop] = 4;
-                shelf[FirstSteps.Goods] = 0;
-                shelf[FirstSteps.Supplies] = 1;
-                shelf[FirstSteps.Rates] = 2;
                 window.desk.place = Desk.Cupboard;
-                places.item.begin(shelf[step], file);
+                places.item.begin(step, file);
             }
         }
     }

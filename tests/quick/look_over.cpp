@@ -1,6 +1,7 @@
 #include "tests/quick/look_over.h"
 
-#include <QAccessible>
+#include "tests/quick/at_the_window.h"
+
 #include <QQuickItem>
 
 #include <algorithm>
@@ -20,19 +21,13 @@ struct Words {
     double opacity = 1;
 };
 
-QAccessible::Role role_of(QQuickItem* item)
-{
-    QAccessibleInterface* said = QAccessible::queryAccessibleInterface(item);
-    return said != nullptr ? said->role() : QAccessible::NoRole;
-}
-
 // A sheet, a list that was opened, or a word over everything: what lies beneath rests.
 QQuickItem* on_top(QQuickItem* item, const QQuickWindow& window)
 {
     QQuickItem* found = nullptr;
     for (QQuickItem* child : item->childItems()) {
         if (!child->isVisible()) continue;
-        const QAccessible::Role role = role_of(child);
+        const QAccessible::Role role = AtTheWindow::role_of(child);
         const bool fills = child->width() >= window.width() && child->height() >= window.height();
         const bool opened = child->inherits("QQuickOverlay") && !child->childItems().isEmpty();
         if (opened || role == QAccessible::Dialog || (role == QAccessible::AlertMessage && fills)) found = child;
@@ -132,11 +127,12 @@ void nameless(QQuickItem* item, const QQuickItem* top, QStringList& faults)
 {
     if (!item->isVisible() || !item->isEnabled()) return;
     if (can_be_used(item) && is_within(item, top)) {
-        QAccessibleInterface* said = QAccessible::queryAccessibleInterface(item);
-        if (said == nullptr || said->text(QAccessible::Name).trimmed().isEmpty())
+        const QString name = AtTheWindow::name_of(item);
+        const QAccessible::Role role = AtTheWindow::role_of(item);
+        if (name.trimmed().isEmpty())
             faults += QStringLiteral("no name: a %1").arg(QString::fromLatin1(item->metaObject()->className()));
-        else if (said->role() == QAccessible::NoRole || said->role() == QAccessible::Client)
-            faults += QStringLiteral("no role: %1").arg(quoted(said->text(QAccessible::Name)));
+        else if (role == QAccessible::NoRole || role == QAccessible::Client)
+            faults += QStringLiteral("no role: %1").arg(quoted(name));
     }
     for (QQuickItem* child : item->childItems()) nameless(child, top, faults);
 }
