@@ -1,0 +1,172 @@
+// From an empty book to a planned order, by screen alone: a good, the starter rack, an outer of her own, an order.
+#include "core/book/ledger.h"
+#include "tests/quick/workshop.h"
+
+#include <QQuickStyle>
+#include <QTest>
+
+namespace stow::quick {
+
+class BeginningTest : public QObject {
+    Q_OBJECT
+private slots:
+    void initTestCase() { QQuickStyle::setStyle(QStringLiteral("Basic")); }
+    void leads_to_a_planned_order();
+    void says_at_the_field_what_is_wrong_with_a_supply();
+    void keeps_of_a_changed_supply_what_the_card_does_not_show();
+    void can_be_put_away();
+
+private:
+    // Into the field of that name; the test fails where there is none.
+    static void write(Workshop& shop, const char* field, const QString& words);
+    static void keep(Workshop& shop)
+    {
+        shop.at().press(Qt::Key_Return, Qt::ControlModifier);
+        shop.at().settle();
+    }
+    static bool reads(Workshop& shop, const char* words) { return shop.at().reads(QString::fromUtf8(words)); }
+    static void a_carton(Workshop& shop, const char* inner_length);
+};
+
+void BeginningTest::write(Workshop& shop, const char* field, const QString& words)
+{
+    QQuickItem* item = shop.at().named(QString::fromUtf8(field), QAccessible::EditableText);
+    QVERIFY2(item != nullptr, field);
+    item->forceActiveFocus(Qt::TabFocusReason);
+    QMetaObject::invokeMethod(item, "selectAll"); // as by the Tab key
+    shop.at().type(words);
+    shop.at().settle();
+}
+
+void BeginningTest::a_carton(Workshop& shop, const char* inner_length)
+{
+    write(shop, "Code", QStringLiteral("MINE-1"));
+    write(shop, "Name", QStringLiteral("Box from the attic"));
+    write(shop, "Inner length", QString::fromLatin1(inner_length));
+    write(shop, "Inner width", QStringLiteral("110"));
+    write(shop, "Inner height", QStringLiteral("95"));
+    write(shop, "Outer length", QStringLiteral("168"));
+    write(shop, "Outer width", QStringLiteral("118"));
+    write(shop, "Outer height", QStringLiteral("107"));
+    write(shop, "Weight, empty", QStringLiteral("31.5"));
+    write(shop, "There now", QStringLiteral("3"));
+}
+
+void BeginningTest::leads_to_a_planned_order()
+{
+    Workshop shop;
+    QVERIFY(shop.open());
+    QTRY_VERIFY2(reads(shop, "6 steps to the first parcel"), qPrintable(shop.at().all_words()));
+
+    shop.at().letter(Qt::Key_2);
+    write(shop, "Code", QStringLiteral("INK-1"));
+    write(shop, "Name", QStringLiteral("Ink bottle"));
+    write(shop, "Length", QStringLiteral("60"));
+    write(shop, "Width", QStringLiteral("60"));
+    write(shop, "Height", QStringLiteral("90"));
+    write(shop, "Weight of one", QStringLiteral("210"));
+    write(shop, "Pieces there", QStringLiteral("12"));
+    keep(shop);
+    QCOMPARE(shop.day().cupboard().goods.size(), std::size_t{1});
+    QCOMPARE(shop.day().cupboard().pieces.at({"INK-1"}), 12);
+
+    shop.at().press(Qt::Key_F1);
+    shop.at().settle();
+    shop.at().letter(Qt::Key_3);
+    QTRY_COMPARE(shop.day().cupboard().supplies.size(), std::size_t{16});
+    QCOMPARE(shop.day().cupboard().on_hand.at({"BOX-200"}), shop::pieces(10));
+    QCOMPARE(shop.day().cupboard().house.filler, shop::SupplyCode{"SHRED"});
+    QCOMPARE(shop.day().cupboard().house.tape, shop::SupplyCode{"TAPE"});
+    QVERIFY2(reads(shop, "4 steps to the first parcel"), qPrintable(shop.at().all_words()));
+
+    shop.at().press(Qt::Key_F9);
+    shop.at().settle();
+    shop.at().letter(Qt::Key_2);
+    shop.at().letter(Qt::Key_N);
+    a_carton(shop, "160");
+    keep(shop);
+    QVERIFY2(shop.day().cupboard().supply({"MINE-1"}) != nullptr, qPrintable(shop.at().all_words()));
+    QCOMPARE(shop.day().cupboard().on_hand.at({"MINE-1"}), shop::pieces(3));
+
+    shop.at().press(Qt::Key_F1);
+    shop.at().settle();
+    shop.at().letter(Qt::Key_5);
+    write(shop, "Name", QStringLiteral("Elna Karlsund"));
+    write(shop, "House and street", QStringLiteral("Kajen 9"));
+    write(shop, "Postcode", QStringLiteral("9996"));
+    write(shop, "Town", QStringLiteral("Siltholm"));
+    write(shop, "Country, two letters", QStringLiteral("DK"));
+    write(shop, "What is ordered: count and code, with commas between", QStringLiteral("1 INK-1"));
+    keep(shop);
+    QTRY_COMPARE(shop.day().orders().size(), std::size_t{1});
+
+    shop.at().letter(Qt::Key_R);
+    shop.at().press(Qt::Key_F2);
+    shop.at().settle();
+    shop.at().press(Qt::Key_Return);
+    QTRY_COMPARE_WITH_TIMEOUT(book::parcels_in(shop.book(), shop::ParcelState::planned).size(), std::size_t{1}, 20'000);
+    const auto parcel = book::parcels_in(shop.book(), shop::ParcelState::planned).front();
+    // 168 × 118 × 107 closed is less than all of the rack that hold a bottle and a slip folded to A6.
+    QCOMPARE(book::parcel(shop.book(), parcel.id)->plan.outer, shop::SupplyCode{"MINE-1"});
+    QVERIFY(!shop.desk().firstSteps()->needed());
+}
+
+void BeginningTest::says_at_the_field_what_is_wrong_with_a_supply()
+{
+    Workshop shop;
+    QVERIFY(shop.open());
+    shop.at().press(Qt::Key_F9);
+    shop.at().settle();
+    shop.at().letter(Qt::Key_2);
+    shop.at().letter(Qt::Key_N);
+    a_carton(shop, "175"); // longer than its outside
+    keep(shop);
+    QVERIFY(shop.day().cupboard().supplies.empty());
+    QVERIFY2(reads(shop, "out of range (at least 175.0 mm)"), qPrintable(shop.at().all_words()));
+    write(shop, "Inner length", QStringLiteral("160"));
+    keep(shop);
+    QCOMPARE(shop.day().cupboard().supplies.size(), std::size_t{1});
+    // The same code once more is another supply's.
+    shop.at().letter(Qt::Key_N);
+    a_carton(shop, "160");
+    keep(shop);
+    QVERIFY2(reads(shop, "there is a supply of this code already"), qPrintable(shop.at().all_words()));
+}
+
+void BeginningTest::keeps_of_a_changed_supply_what_the_card_does_not_show()
+{
+    Workshop shop;
+    shop.furnish();
+    const shop::Supply before = *shop.day().cupboard().supply({"K5"});
+    QVERIFY(!before.form->cut_heights.empty() && before.minutes > 0);
+    view::SupplyCard card(shop.day());
+    card.change(QStringLiteral("K5"));
+    card.set(QStringLiteral("name"), QStringLiteral("Carton, new name"));
+    QVERIFY(card.keep());
+    const shop::Supply after = *shop.day().cupboard().supply({"K5"});
+    QCOMPARE(after.name, std::string("Carton, new name"));
+    QVERIFY(after.form == before.form);
+    QCOMPARE(after.minutes, before.minutes);
+    QVERIFY(after.weight.mean == before.weight.mean && after.weight.spread == before.weight.spread);
+    QVERIFY(after.cost == before.cost && after.max_load == before.max_load && after.pack == before.pack);
+    QCOMPARE(after.lead_days, before.lead_days);
+    QVERIFY(after.reorder_at == before.reorder_at);
+}
+
+void BeginningTest::can_be_put_away()
+{
+    Workshop shop;
+    QVERIFY(shop.open());
+    QTRY_VERIFY(reads(shop, "steps to the first parcel"));
+    shop.at().letter(Qt::Key_P);
+    QTRY_VERIFY(!reads(shop, "steps to the first parcel"));
+    QVERIFY(reads(shop, "No orders have arrived yet"));
+    shop.close();
+    QVERIFY(shop.open());
+    QVERIFY(!reads(shop, "steps to the first parcel"));
+}
+
+} // namespace stow::quick
+
+QTEST_MAIN(stow::quick::BeginningTest)
+#include "beginning_test.moc"
