@@ -59,6 +59,20 @@ QString name_of(const planning::ParcelPlan& plan, const std::string& name)
     return text(name);
 }
 
+QStringList words_of(const std::vector<int>& numbers)
+{
+    QStringList words;
+    for (const int number : numbers) words += QString::number(number);
+    return words;
+}
+
+QString mark_of(const std::vector<int>& numbers)
+{
+    const QStringList words = words_of(numbers);
+    if (words.isEmpty()) return QStringLiteral("·");
+    return words.size() <= 2 ? words.join(QLatin1Char('+')) : words.front() + QStringLiteral("–") + words.back();
+}
+
 ParcelStep put_in(const planning::ParcelPlan& plan, const papers::BenchCard& card, const papers::BenchCard::Step& from)
 {
     ParcelStep step;
@@ -66,11 +80,8 @@ ParcelStep put_in(const planning::ParcelPlan& plan, const papers::BenchCard& car
     const int count = from.count;
     const planning::PackedItem* item = from.numbers.empty() ? nullptr : item_of(plan, card, from.numbers.front());
     const QString name = name_of(plan, from.name);
-    QStringList numbers;
-    for (const int number : from.numbers) numbers += QString::number(number);
-    step.mark = numbers.isEmpty()     ? QString()
-                : numbers.size() <= 2 ? numbers.join(QLatin1Char('+'))
-                                      : numbers.front() + QStringLiteral("–") + numbers.back();
+    step.numbers = from.numbers;
+    const QStringList numbers = words_of(from.numbers);
     step.words = count == 1 ? name : QStringLiteral("%1 × %2").arg(count).arg(name);
     step.now = count == 1 ? Say::tr("Put in: %1").arg(name) : Say::tr("Put in %1: %2").arg(count).arg(name);
     QStringList content;
@@ -110,7 +121,7 @@ void add_paper(ParcelStep& step, const ParcelStep& paper)
     step.words = joined({step.words, paper.words}, QStringLiteral(", "));
     step.now = Say::tr("Put in: %1").arg(step.words);
     step.more = joined({step.more, paper.more});
-    step.mark = joined({step.mark, paper.mark}, QStringLiteral("+"));
+    step.numbers.insert(step.numbers.end(), paper.numbers.begin(), paper.numbers.end());
     if (step.highlight == 0) step.highlight = paper.highlight;
     step.layer = std::max(step.layer, paper.layer);
 }
@@ -155,9 +166,7 @@ std::vector<ParcelStep> parcel_steps(const Day& day, const book::HeldParcel& hel
     add(ParcelStep::Kind::label, Say::tr("Stick the label on"),
         Say::tr("Stick label %1 on").arg(text(held.parcel.number)),
         print > 1 ? joined({Say::tr("the one marked print %1; tear up the one before").arg(print), then}) : then);
-    for (std::size_t i = 0; i < steps.size(); ++i) {
-        if (steps[i].mark.isEmpty()) steps[i].mark = QStringLiteral("·");
-    }
+    for (ParcelStep& step : steps) step.mark = mark_of(step.numbers);
     return steps;
 }
 

@@ -12,9 +12,10 @@ namespace stow::view {
 
 struct ParcelStep {
     enum class Kind { make_up, put_in, fill, close, weigh, label } kind = Kind::make_up;
-    QString mark;  // number on the drawing, or of the step
-    QString words; // in the list
-    QString now;   // large
+    std::vector<int> numbers; // on the drawing
+    QString mark;             // those numbers, short: "2", "3+4", "3–5"
+    QString words;            // in the list
+    QString now;              // large
     QString more;
     int highlight = 0;   // number on the drawing
     int layer = 0;       // drawn up to this one; 0: all

@@ -4402,7 +4402,7 @@
         </message>
         <message>
             <source>%1 it is over</source>
-            <translation>%1 ist es darüber</translation>
+            <translation>%1 darüber</translation>
         </message>
         <message>
             <source>no service takes it</source>

@@ -359,6 +359,9 @@ Page {
                         x: 48
                         width: parent.width - 56
                         text: step.words
+                        wrapMode: Text.Wrap
+                        maximumLineCount: 2
+                        lineHeight: 0.95
                         font.bold: step.current
                         quiet: step.done
                         Accessible.ignored: true

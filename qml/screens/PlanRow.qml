@@ -178,6 +178,8 @@ Sheet {
                 color: row.edgeAtRisk ? Theme.ochreText : Theme.secondInk
                 font.bold: row.edgeAtRisk
                 font.pixelSize: Theme.small
+                wrapMode: Text.Wrap
+                maximumLineCount: 2
                 Layout.columnSpan: row.locked ? 2 : 3
                 Layout.fillWidth: true
             }
