@@ -3,6 +3,7 @@
 #include "app/painting/fonts.h"
 #include "app/window.h"
 #include "app/words/book.h"
+#include "app/words/measures.h"
 #include "app/words/translations.h"
 #include "core/book/book.h"
 #include "core/book/settings.h"
@@ -77,6 +78,9 @@ int main(int argc, char** argv)
         if (const auto language = book::remembered(day->book(), words::remembered_language);
             language && !language->empty()) {
             words::install_translations(application, QString::fromStdString(*language));
+        }
+        if (const auto units = book::remembered(day->book(), words::remembered_measures)) {
+            words::use_measures(application, words::measures(*units).value_or(words::Measures::metric));
         }
         return open_window(application, *day);
     } catch (const CLI::ParseError& error) {

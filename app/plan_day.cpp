@@ -133,28 +133,50 @@ planning::DaySharing last_sharing(const Day& day)
     return sharing;
 }
 
+std::optional<ParcelInput> gather(const Day& day, shop::ParcelId id)
+{
+    const auto held = book::parcel(day.book(), id);
+    if (!held) return std::nullopt;
+    ParcelInput input{day.cupboard(),
+                      {},
+                      held->parcel.pieces,
+                      day.rate_sheets(),
+                      wish_of(day, planning::Preference::smallest),
+                      held->plan.part,
+                      held->plan.parts};
+    for (const shop::Piece& piece : input.pieces) {
+        const bool known =
+            std::any_of(input.orders.begin(), input.orders.end(), [&](const auto& o) { return o.id == piece.order; });
+        if (const shop::HeldOrder* order = day.order(piece.order); order != nullptr && !known)
+            input.orders.push_back(*order);
+    }
+    input.wish.first_part = input.part == 1;
+    reserve(day, {id}, input.wish);
+    return input;
+}
+
+tl::expected<planning::ParcelPlan, planning::StuckOrder>
+plan(const ParcelInput& input, const std::optional<shop::SupplyCode>& outer, Run& run, fitting::Memory* memory)
+{
+    auto made = planning::plan_parcel(input.cupboard, input.orders, input.pieces, input.rate_sheets, input.wish, outer,
+                                      run, memory);
+    if (made) {
+        made->part = input.part;
+        made->parts = input.parts;
+    }
+    return made;
+}
+
 tl::expected<planning::ParcelPlan, NotRepacked>
 repack(Day& day, shop::ParcelId id, const std::optional<shop::SupplyCode>& outer, Run& run, fitting::Memory* memory)
 {
-    const auto held = book::parcel(day.book(), id);
-    if (!held) return tl::unexpected(NotRepacked{book::Refused{book::Why::unknown_parcel, {}, {}}});
-    std::vector<shop::HeldOrder> orders;
-    for (const shop::Piece& piece : held->parcel.pieces) {
-        const bool known =
-            std::any_of(orders.begin(), orders.end(), [&](const auto& o) { return o.id == piece.order; });
-        if (const shop::HeldOrder* order = day.order(piece.order); order != nullptr && !known) orders.push_back(*order);
-    }
-    planning::Wish wish = wish_of(day, planning::Preference::smallest);
-    wish.first_part = held->plan.part == 1;
-    reserve(day, {id}, wish);
-    auto plan =
-        planning::plan_parcel(day.cupboard(), orders, held->parcel.pieces, day.rate_sheets(), wish, outer, run, memory);
-    if (!plan) return tl::unexpected(NotRepacked{plan.error()});
-    plan->part = held->plan.part;
-    plan->parts = held->plan.parts;
-    if (const auto done = book::replan(day.book(), id, *plan); !done) return tl::unexpected(NotRepacked{done.error()});
+    const auto input = gather(day, id);
+    if (!input) return tl::unexpected(NotRepacked{book::Refused{book::Why::unknown_parcel, {}, {}}});
+    auto made = plan(*input, outer, run, memory);
+    if (!made) return tl::unexpected(NotRepacked{made.error()});
+    if (const auto done = book::replan(day.book(), id, *made); !done) return tl::unexpected(NotRepacked{done.error()});
     day.moved();
-    return *plan;
+    return *made;
 }
 
 } // namespace stow

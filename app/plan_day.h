@@ -31,6 +31,21 @@ std::vector<planning::StuckOrder> still_stuck(const Day& day);
 // What sharing out the day came to when the last plan was stored.
 planning::DaySharing last_sharing(const Day& day);
 
+// The same for one parcel and its own pieces.
+struct ParcelInput {
+    shop::Cupboard cupboard;
+    std::vector<shop::HeldOrder> orders;
+    std::vector<shop::Piece> pieces;
+    std::vector<postage::RateSheet> rate_sheets;
+    planning::Wish wish;
+    int part = 1, parts = 1;
+};
+std::optional<ParcelInput> gather(const Day& day, shop::ParcelId parcel); // nothing: there is no such parcel
+// In the outer named, or the best that is on hand. Nothing is stored.
+tl::expected<planning::ParcelPlan, planning::StuckOrder> plan(const ParcelInput& input,
+                                                              const std::optional<shop::SupplyCode>& outer, Run& run,
+                                                              fitting::Memory* memory = nullptr);
+
 // Why a parcel could not be planned anew.
 using NotRepacked = std::variant<planning::StuckOrder, book::Refused>;
 

@@ -3,6 +3,7 @@
 #include "app/day.h"
 #include "app/privacy.h"
 #include "app/scale/hid_scale.h"
+#include "app/sound/speaker.h"
 #include "app/view/background.h"
 #include "app/view/desk.h"
 #include "app/words/book.h"
@@ -76,6 +77,14 @@ int open_window(QGuiApplication& application, Day& day)
     }
     view::Desk desk(day);
     desk.plugIn(std::make_unique<scale::HidScale>());
+    sound::Speaker speaker;
+    const auto plays = [&](void (view::Desk::*heard)(), sound::Tone tone) {
+        QObject::connect(&desk, heard, &speaker, [&, tone] {
+            if (view::sounds_wanted(day)) speaker.play(tone);
+        });
+    };
+    plays(&view::Desk::right, sound::Tone::right);
+    plays(&view::Desk::wrong, sound::Tone::wrong);
     QQmlApplicationEngine engine;
     engine.setInitialProperties({{QStringLiteral("desk"), QVariant::fromValue(&desk)}});
     engine.load(QUrl(QLatin1String(screens) + QStringLiteral("Main.qml")));

@@ -83,6 +83,13 @@ std::string shop_of(const QString& file_name) // "harbour-fair_2026-11-25.csv" i
     return (shop.isEmpty() ? base : shop).toStdString();
 }
 
+book::OrderIds ids_of(const std::vector<const shop::HeldOrder*>& orders)
+{
+    book::OrderIds ids;
+    for (const shop::HeldOrder* held : orders) ids.push_back(held->id);
+    return ids;
+}
+
 std::optional<Date> typed_date(const QString& typed)
 {
     return intake::read_date(utf8(typed), intake::DateOrder::day_month);
@@ -90,7 +97,14 @@ std::optional<Date> typed_date(const QString& typed)
 
 } // namespace
 
-ArrivalsController::ArrivalsController(Day& day, QObject* parent) : QObject(parent), day_(day) {}
+ArrivalsController::ArrivalsController(Day& day, QObject* parent)
+    : QObject(parent), day_(day),
+      orders_({{tr("problems first"), {}},
+               {tr("by promised day"), [](const auto& a, const auto& b) { return a.due < b.due; }},
+               {tr("oldest first"), [](const auto& a, const auto& b) { return a.date < b.date; }},
+               {tr("by buyer"), [](const auto& a, const auto& b) { return a.buyer.localeAwareCompare(b.buyer) < 0; }}})
+{
+}
 
 void ArrivalsController::refresh()
 {
@@ -115,6 +129,8 @@ void ArrivalsController::refresh()
         row.buyer = text(order.to.name);
         row.place = place_of(order.to);
         row.contents = contents_of(day_, order);
+        row.date = order.date;
+        row.due = order.promised.value_or(Date{std::chrono::year{9999} / 12 / 31});
         if (order.promised) row.promised = tr("promised %1").arg(words::date(*order.promised));
         row.ready = checked;
         row.aside = held.state == shop::OrderState::set_aside;
@@ -152,7 +168,11 @@ void ArrivalsController::refresh()
         return row.blocks ? -1 : row.problem.isEmpty() ? 1 : 0;
     };
     std::stable_sort(rows.begin(), rows.end(), [&](const auto& a, const auto& b) { return rank(a) < rank(b); });
+    const int was_at = orders_.rowOf(current_);
     orders_.show(std::move(rows));
+    if (was_at >= 0 && orders_.rowOf(current_) < 0) { // gone from the list: the next one is at hand
+        current_ = orders_.idAt(std::min(was_at, orders_.count() - 1));
+    }
 
     headline_ = need_a_look > 0      ? tr("%n orders need a look", nullptr, need_a_look)
                 : arrived_ready_ > 0 ? tr("%n orders arrived, nothing in the way", nullptr, arrived_ready_)
@@ -367,7 +387,9 @@ void ArrivalsController::leaveFile()
 void ArrivalsController::settle(const book::Done& done, const QString& words)
 {
     emit said(done ? words : words::refused(done.error()));
-    if (done) day_.moved();
+    if (!done) return;
+    orders_.unmark();
+    day_.moved();
 }
 
 void ArrivalsController::matchLine(int line, const QString& good)
@@ -379,22 +401,44 @@ void ArrivalsController::matchLine(int line, const QString& good)
            tr("“%1” is %2 from now on").arg(text(l.title), good));
 }
 
+std::vector<const shop::HeldOrder*> ArrivalsController::meant(qlonglong order) const
+{
+    std::vector<const shop::HeldOrder*> all;
+    for (const qlonglong id : orders_.marked_or(order)) {
+        if (const shop::HeldOrder* held = day_.order({id})) all.push_back(held);
+    }
+    return all;
+}
+
 void ArrivalsController::check(qlonglong order)
 {
-    const shop::HeldOrder* held = day_.order({order});
-    if (held == nullptr || held->state != shop::OrderState::arrived) return;
-    for (const shop::OrderFinding& finding : shop::look_over(held->order, day_.today())) {
-        if (finding.blocks) {
-            emit said(tr("Not yet: %1").arg(words::finding(finding)));
-            return;
-        }
+    book::OrderIds ids;
+    QString in_the_way;
+    const auto orders = meant(order);
+    for (const shop::HeldOrder* held : orders) {
+        if (held->state != shop::OrderState::arrived) continue;
+        const auto findings = shop::look_over(held->order, day_.today());
+        const auto blocks =
+            std::find_if(findings.begin(), findings.end(), [](const auto& finding) { return finding.blocks; });
+        const QString number = text(held->order.key.number);
+        if (blocks == findings.end())
+            ids.push_back(held->id);
+        else
+            in_the_way = orders.size() == 1 ? tr("Not yet: %1").arg(words::finding(*blocks))
+                                            : tr("%1 not yet: %2").arg(number, words::finding(*blocks));
     }
-    settle(book::check_order(day_.book(), {order}), tr("Order %1 is ready").arg(text(held->order.key.number)));
+    if (ids.empty()) {
+        if (!in_the_way.isEmpty()) emit said(in_the_way);
+        return;
+    }
+    const QString ready = ids.size() == 1 ? tr("Order %1 is ready").arg(text(day_.order(ids.front())->order.key.number))
+                                          : tr("%n orders are ready", nullptr, static_cast<int>(ids.size()));
+    settle(book::check_orders(day_.book(), ids), joined({ready, in_the_way}));
 }
 
 void ArrivalsController::checkAll()
 {
-    std::vector<shop::OrderId> ids;
+    book::OrderIds ids;
     for (const ArrivedOrder& row : orders_.all()) {
         if (!row.ready && !row.aside && row.problem.isEmpty()) ids.push_back({row.order});
     }
@@ -404,24 +448,31 @@ void ArrivalsController::checkAll()
 
 void ArrivalsController::setAside(qlonglong order, const QString& reason, const QString& until)
 {
-    const shop::HeldOrder* held = day_.order({order});
-    if (held == nullptr) return;
-    settle(book::set_aside(day_.book(), {order}, utf8(reason), typed_date(until)),
-           tr("Order %1 set aside: %2").arg(text(held->order.key.number), reason));
+    const auto orders = meant(order);
+    if (orders.empty()) return;
+    const QString words = orders.size() == 1
+                              ? tr("Order %1 set aside: %2").arg(text(orders.front()->order.key.number), reason)
+                              : tr("%n orders set aside: %1", nullptr, static_cast<int>(orders.size())).arg(reason);
+    settle(book::set_aside(day_.book(), ids_of(orders), utf8(reason), typed_date(until)), words);
 }
 
 void ArrivalsController::takeBack(qlonglong order)
 {
-    if (const shop::HeldOrder* held = day_.order({order})) {
-        settle(book::take_back(day_.book(), {order}), tr("Order %1 is back").arg(text(held->order.key.number)));
-    }
+    auto orders = meant(order);
+    std::erase_if(orders, [](const auto* held) { return held->state != shop::OrderState::set_aside; });
+    if (orders.empty()) return;
+    settle(book::take_back(day_.book(), ids_of(orders)),
+           orders.size() == 1 ? tr("Order %1 is back").arg(text(orders.front()->order.key.number))
+                              : tr("%n orders are back", nullptr, static_cast<int>(orders.size())));
 }
 
 void ArrivalsController::callOff(qlonglong order)
 {
-    if (const shop::HeldOrder* held = day_.order({order})) {
-        settle(book::call_off(day_.book(), {order}), tr("Order %1 called off").arg(text(held->order.key.number)));
-    }
+    const auto orders = meant(order);
+    if (orders.empty()) return;
+    settle(book::call_off(day_.book(), ids_of(orders)),
+           orders.size() == 1 ? tr("Order %1 called off").arg(text(orders.front()->order.key.number))
+                              : tr("%n orders called off", nullptr, static_cast<int>(orders.size())));
 }
 
 void ArrivalsController::join(qlonglong order)

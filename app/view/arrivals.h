@@ -3,6 +3,8 @@
 
 #include "app/view/row_model.h"
 #include "core/book/steps.h"
+#include "core/measure/date.h"
+#include "core/shop/orders.h"
 
 #include <QUrl>
 #include <QVariant>
@@ -40,6 +42,8 @@ public:
     bool blocks = false, aside = false, ready = false;
     bool unmatched = false; // a title has no good yet
     bool joinable = false;  // the same buyer has another order
+    Date date, due;         // due: promised; without a promise the end of time
+    qlonglong id() const { return order; }
 };
 
 struct ColumnRow { // one heading of the file and what it is taken for
@@ -145,8 +149,9 @@ public:
     Q_INVOKABLE void leaveFile();
     Q_INVOKABLE void look(qlonglong order);
     Q_INVOKABLE void matchLine(int line, const QString& good); // remembered for shop, title and variant
-    Q_INVOKABLE void check(qlonglong order);                   // ready to plan
     Q_INVOKABLE void checkAll();                               // all that have nothing in the way
+    // Of the marked orders; where none is marked, of the one given.
+    Q_INVOKABLE void check(qlonglong order); // ready to plan
     Q_INVOKABLE void setAside(qlonglong order, const QString& reason, const QString& until);
     Q_INVOKABLE void takeBack(qlonglong order); // from aside
     Q_INVOKABLE void callOff(qlonglong order);
@@ -168,6 +173,7 @@ private:
     struct File;
     void showFile();
     void settle(const book::Done& done, const QString& words);
+    std::vector<const shop::HeldOrder*> meant(qlonglong order) const; // the marked ones, or this one
 
     Day& day_;
     Rows<ArrivedOrder> orders_;

@@ -10,6 +10,7 @@
 #include "app/view/text.h"
 #include "app/words/book.h"
 #include "app/words/format.h"
+#include "app/words/measures.h"
 #include "app/words/reasons.h"
 #include "core/book/ledger.h"
 #include "core/book/orders.h"
@@ -345,6 +346,13 @@ void BenchController::setLayer(int layer)
     emit layerChanged();
 }
 
+bool BenchController::comesApart() const
+{
+    if (layers_ < 2 || !scene_.arrangement) return false;
+    const OuterKind kind = scene_.arrangement->form.kind;
+    return !is_sleeve(kind) && kind != OuterKind::tube; // those are drawn flat
+}
+
 QString BenchController::layerWords() const
 {
     return tr("Layer %1 of %2").arg(layer_).arg(layers_);
@@ -425,11 +433,18 @@ std::optional<std::filesystem::path> BenchController::print_label()
     return file;
 }
 
+QString BenchController::weightUnit() const
+{
+    return words::unit_of_weight();
+}
+
 QString BenchController::weigh(const QString& typed)
 {
     if (!held_) return {};
-    const auto weight = typed_weight(typed);
-    if (!weight) return tr("“%1” is not a weight in grams").arg(typed);
+    const bool bare =
+        !typed.isEmpty() && std::none_of(typed.begin(), typed.end(), [](QChar c) { return c.isLetter(); });
+    const auto weight = typed_weight(bare ? typed + words::unit_of_weight() : typed);
+    if (!weight) return tr("“%1” is not a weight in %2").arg(typed, words::unit_of_weight());
     (void)take(*weight);
     return {};
 }

@@ -71,10 +71,12 @@ class BenchController : public QObject {
     Q_PROPERTY(stow::view::ParcelScene scene READ scene NOTIFY changed)
     Q_PROPERTY(int layers READ layers NOTIFY changed)
     Q_PROPERTY(int layer READ layer WRITE setLayer NOTIFY layerChanged) // 1 to layers
+    Q_PROPERTY(bool comesApart READ comesApart NOTIFY changed)          // the layers can be drawn lifted
     Q_PROPERTY(QString layerWords READ layerWords NOTIFY layerChanged)
     Q_PROPERTY(int highlight READ highlight NOTIFY changed) // number on the drawing; 0: none
 
     Q_PROPERTY(QString reading READ reading NOTIFY scaleChanged)         // "818 g"; empty: nothing weighed
+    Q_PROPERTY(QString weightUnit READ weightUnit NOTIFY changed)        // of a number typed without one
     Q_PROPERTY(QString verdict READ verdict NOTIFY scaleChanged)         // "as expected, 812 ± 28 g"
     Q_PROPERTY(QString verdictMore READ verdictMore NOTIFY scaleChanged) // "seen from 24 g: a card would not be"
     Q_PROPERTY(int verdictKind READ verdictKind NOTIFY scaleChanged)     // 0 nothing yet, 1 right, 2 look here, 3 stop
@@ -115,9 +117,11 @@ public:
     int layers() const { return layers_; }
     int layer() const { return layer_; }
     void setLayer(int layer);
+    bool comesApart() const;
     QString layerWords() const;
     int highlight() const { return highlight_; }
     QString reading() const { return reading_words_; }
+    QString weightUnit() const;
     QString verdict() const { return verdict_; }
     QString verdictMore() const { return verdict_more_; }
     int verdictKind() const { return verdict_kind_; }

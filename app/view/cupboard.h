@@ -17,6 +17,8 @@
 #include <QUrl>
 #include <QVariant>
 
+#include <limits>
+
 namespace stow {
 class Day;
 }
@@ -38,6 +40,7 @@ public:
     int pieces = 0;
     QString marks;   // "fragile · this way up"
     QString warning; // "make more: 2 left, lowest 5"
+    Weight mean;
 };
 
 class GoodsController : public QObject {
@@ -88,7 +91,8 @@ public:
     QString code, name, kind, size, on_hand;
     QString cover; // "lasts 9 days"
     QString cost, supplier;
-    QString warning; // "reorder 2 packs of 25"
+    QString warning;                            // "reorder 2 packs of 25"
+    int days = std::numeric_limits<int>::max(); // it lasts; no telling: longest
 };
 
 struct LedgerRow {
@@ -242,6 +246,8 @@ struct HouseField { // one setting
 public:
     QString key, name, value, unit, more;
 };
+
+bool sounds_wanted(const Day& day); // the tones of the bench
 
 class HouseController : public QObject {
     Q_OBJECT

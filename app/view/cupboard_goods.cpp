@@ -53,7 +53,14 @@ QString size_words(const Shape& shape)
 
 } // namespace
 
-GoodsController::GoodsController(Day& day, QObject* parent) : QObject(parent), day_(day) {}
+GoodsController::GoodsController(Day& day, QObject* parent)
+    : QObject(parent), day_(day),
+      rows_({{tr("by code"), {}},
+             {tr("fewest first"), [](const auto& a, const auto& b) { return a.pieces < b.pieces; }},
+             {tr("heaviest first"), [](const auto& a, const auto& b) { return a.mean > b.mean; }},
+             {tr("by shelf"), [](const auto& a, const auto& b) { return a.shelf.localeAwareCompare(b.shelf) < 0; }}})
+{
+}
 
 void GoodsController::refresh()
 {
@@ -66,6 +73,7 @@ void GoodsController::refresh()
         if (good.parts.empty()) {
             row.size = size_words(good.shape);
             row.weight = words::weight_and_spread(good.weight);
+            row.mean = good.weight.mean;
         } else {
             QStringList parts;
             for (const shop::SetPart& part : good.parts)

@@ -4,10 +4,12 @@
 #include "app/view/text.h"
 #include "app/words/book.h"
 #include "app/words/format.h"
+#include "app/words/measures.h"
 #include "app/words/translations.h"
 #include "core/book/cupboard.h"
 #include "core/book/settings.h"
 
+#include <QCoreApplication>
 #include <QFile>
 
 namespace stow::view {
@@ -15,6 +17,7 @@ namespace stow::view {
 namespace {
 
 const QString language = QString::fromLatin1(words::remembered_language);
+constexpr const char* sounds = "screen.sounds";
 const QString next_place = QStringLiteral("next label");
 const QString printer_of = QStringLiteral("printer of ");
 
@@ -46,6 +49,13 @@ bool keep_length(shop::House& house, const QString& typed)
     const auto length = typed_length(typed);
     if (length) house.*Member = *length;
     return length.has_value();
+}
+
+std::optional<bool> yes_or_no(const QString& typed)
+{
+    const QString word = typed.trimmed().toLower();
+    if (word == HouseController::tr("yes")) return true;
+    return word == HouseController::tr("no") ? std::optional(false) : std::nullopt;
 }
 
 std::vector<Setting> settings()
@@ -216,10 +226,9 @@ std::vector<Setting> settings()
          HouseController::tr("yes or no: no colours and no tints, for a laser printer"),
          [](const House& h) { return h.black_only ? HouseController::tr("yes") : HouseController::tr("no"); },
          [](House& h, const QString& t) {
-             const QString typed = t.trimmed().toLower();
-             const bool yes = typed == HouseController::tr("yes"), no = typed == HouseController::tr("no");
-             if (yes || no) h.black_only = yes;
-             return yes || no;
+             const auto wanted = yes_or_no(t);
+             if (wanted) h.black_only = *wanted;
+             return wanted.has_value();
          }},
         {"batch", HouseController::tr("Batches differ by"), HouseController::tr("%"),
          HouseController::tr("a whole batch a little heavier or lighter"),
@@ -232,6 +241,11 @@ std::vector<Setting> settings()
 }
 
 } // namespace
+
+bool sounds_wanted(const Day& day)
+{
+    return book::remembered(day.book(), sounds) != "no";
+}
 
 HouseController::HouseController(Day& day, QObject* parent) : QObject(parent), day_(day) {}
 
@@ -247,6 +261,18 @@ void HouseController::refresh()
                     text(book::remembered(day_.book(), words::remembered_language).value_or(std::string())),
                     {},
                     tr("%1; empty: the system's. From the next start on").arg(words::languages().join(tr(" or ")))});
+    const bool metric = words::measures_in_use() == words::Measures::metric;
+    rows.push_back({QString::fromLatin1(words::remembered_measures),
+                    tr("Units on the screen"),
+                    metric ? tr("metric") : tr("inches"),
+                    {},
+                    tr("metric, or inches (with ounces). In fields of mm and g, 3.5 in and 12 oz are understood "
+                       "either way; papers stay metric")});
+    rows.push_back({QString::fromLatin1(sounds),
+                    tr("Tones at the bench"),
+                    sounds_wanted(day_) ? tr("yes") : tr("no"),
+                    {},
+                    tr("yes or no: a high one for right, two low ones for wrong")});
     rows.push_back({next_place,
                     tr("Next label on the sheet"),
                     QString::number(next_label(day_)),
@@ -275,6 +301,25 @@ QString HouseController::set(const QString& key, const QString& typed)
         const QString wanted = typed.trimmed().toLower();
         if (!wanted.isEmpty() && !words::languages().contains(wanted)) return tr("“%1” will not do").arg(typed);
         book::remember(day_.book(), words::remembered_language, utf8(wanted));
+        refresh();
+        return {};
+    }
+    if (key == QLatin1String(words::remembered_measures)) {
+        const QString word = typed.trimmed().toLower();
+        using words::Measures;
+        const auto wanted = word == tr("metric")   ? std::optional(Measures::metric)
+                            : word == tr("inches") ? std::optional(Measures::inches_and_ounces)
+                                                   : std::nullopt;
+        if (!wanted) return tr("“%1” will not do").arg(typed);
+        book::remember(day_.book(), words::remembered_measures, std::string(words::name_of(*wanted)));
+        words::use_measures(*QCoreApplication::instance(), *wanted);
+        day_.moved();
+        return {};
+    }
+    if (key == QLatin1String(sounds)) {
+        const auto wanted = yes_or_no(typed);
+        if (!wanted) return tr("“%1” will not do").arg(typed);
+        book::remember(day_.book(), sounds, *wanted ? "yes" : "no");
         refresh();
         return {};
     }

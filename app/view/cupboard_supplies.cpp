@@ -59,7 +59,15 @@ QString forecast_words(const supplies::Outlook& own, shop::Unit unit)
 
 } // namespace
 
-SuppliesController::SuppliesController(Day& day, QObject* parent) : QObject(parent), day_(day) {}
+SuppliesController::SuppliesController(Day& day, QObject* parent)
+    : QObject(parent), day_(day),
+      rows_({{tr("by code"), {}},
+             {tr("what ends first"), [](const auto& a, const auto& b) { return a.days < b.days; }},
+             {tr("by kind"), [](const auto& a, const auto& b) { return a.kind.localeAwareCompare(b.kind) < 0; }},
+             {tr("by supplier"),
+              [](const auto& a, const auto& b) { return a.supplier.localeAwareCompare(b.supplier) < 0; }}})
+{
+}
 
 void SuppliesController::refresh()
 {
@@ -88,7 +96,10 @@ void SuppliesController::refresh()
         const auto found = cupboard.on_hand.find(code);
         const shop::Amount on_hand = found != cupboard.on_hand.end() ? found->second : shop::Amount{};
         row.on_hand = words::amount(on_hand, supply.unit);
-        if (const auto cover = outlook_.at(code).cover) row.cover = tr("lasts %n days", nullptr, *cover);
+        if (const auto cover = outlook_.at(code).cover) {
+            row.cover = tr("lasts %n days", nullptr, *cover);
+            row.days = *cover;
+        }
         row.cost = words::money(supply.cost);
         row.supplier = text(supply.supplier);
         if (on_hand < shop::Amount{}) {

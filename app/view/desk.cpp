@@ -15,6 +15,18 @@ namespace {
 constexpr const char* remembered_place = "screen.place";
 constexpr const char* remembered_dark = "screen.dark";
 constexpr const char* remembered_printing = "print.waiting";
+
+struct Undone {
+    book::StepId by;
+    book::Step what;
+};
+std::optional<Undone> undone_last(const book::Book& book)
+{
+    const auto by = book::last_redoable(book);
+    const auto what = by ? book::step(book, *by->undoes) : std::nullopt;
+    return what ? std::optional(Undone{by->id, *what}) : std::nullopt;
+}
+
 } // namespace
 
 Desk::Desk(Day& day, QObject* parent)
@@ -118,6 +130,8 @@ void Desk::refresh()
     first_steps_.refresh();
     const auto last = book::last_undoable(day_.book());
     undo_words_ = last ? tr("Undo: %1").arg(words::step(*last)) : QString();
+    const auto undone = undone_last(day_.book());
+    redo_words_ = undone ? tr("Again: %1").arg(words::step(undone->what)) : QString();
     emit noticeChanged();
 }
 
@@ -165,6 +179,15 @@ void Desk::undo()
     const QString what = words::step(*last);
     if (const auto done = book::undo(day_.book(), last->id); !done) return say(words::refused(done.error()));
     say(tr("Undone: %1").arg(what));
+    day_.moved();
+}
+
+void Desk::redo()
+{
+    const auto undone = undone_last(day_.book());
+    if (!undone) return say(tr("There is nothing to do again."));
+    if (const auto done = book::undo(day_.book(), undone->by); !done) return say(words::refused(done.error()));
+    say(tr("Done again: %1").arg(words::step(undone->what)));
     day_.moved();
 }
 

@@ -38,6 +38,7 @@ class Desk : public QObject {
     Q_PROPERTY(bool dark READ dark WRITE setDark NOTIFY darkChanged)
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged)       // the last thing that happened
     Q_PROPERTY(QString undoWords READ undoWords NOTIFY noticeChanged) // "Undo: order 1042 called off"; empty: nothing
+    Q_PROPERTY(QString redoWords READ redoWords NOTIFY noticeChanged) // what was undone last and can be done again
     Q_PROPERTY(QString printRemedy READ printRemedy NOTIFY printTroubleChanged)   // what can be done about it
     Q_PROPERTY(QString printTrouble READ printTrouble NOTIFY printTroubleChanged) // empty: none
     // Full-screen word; waits for a key. Empty: none.
@@ -68,6 +69,7 @@ public:
     QString printTrouble() const { return print_queue_.trouble(); }
     QString printRemedy() const { return print_queue_.remedy(); }
     QString undoWords() const { return undo_words_; }
+    QString redoWords() const { return redo_words_; }
     QString stopWord() const { return stop_word_; }
     QString stopMore() const { return stop_more_; }
 
@@ -75,6 +77,7 @@ public:
 
     Q_INVOKABLE void lookAtPapers(); // what this place would print, page by page
     Q_INVOKABLE void undo();
+    Q_INVOKABLE void redo();
     Q_INVOKABLE void mendPrinting(); // send again, or call back from a stopped printer
     void command(papers::Command command);
     Q_INVOKABLE void scan(const QString& code);    // wherever she is
@@ -114,7 +117,7 @@ private:
     QTimer clock_;
     std::unique_ptr<scale::ScaleReader> scale_;
     printing::PrintQueue print_queue_;
-    QString notice_, undo_words_, stop_word_, stop_more_;
+    QString notice_, undo_words_, redo_words_, stop_word_, stop_more_;
 };
 
 } // namespace stow::view

@@ -53,7 +53,14 @@ QString service_name(const Day& day, const shop::Parcel& parcel)
 
 } // namespace
 
-HandOverController::HandOverController(Day& day, QObject* parent) : QObject(parent), day_(day), dispatch_(day)
+HandOverController::HandOverController(Day& day, QObject* parent)
+    : QObject(parent), day_(day), dispatch_(day),
+      parcels_(
+          {{tr("as labelled"), {}},
+           {tr("by carrier"), [](const auto& a, const auto& b) { return a.service.localeAwareCompare(b.service) < 0; }},
+           {tr("by buyer"), [](const auto& a, const auto& b) { return a.buyer.localeAwareCompare(b.buyer) < 0; }},
+           {tr("without a tracking number first"),
+            [](const auto& a, const auto& b) { return a.tracking.isEmpty() > b.tracking.isEmpty(); }}})
 {
     connect(&dispatch_, &DispatchController::said, this, &HandOverController::said);
 }

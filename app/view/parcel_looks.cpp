@@ -1,6 +1,7 @@
 #include "app/view/parcel_looks.h"
 
 #include "app/view/text.h"
+#include "app/words/format.h"
 #include "app/words/reasons.h"
 
 #include <QCoreApplication>
@@ -60,7 +61,7 @@ OuterRowScene outer_row(const Day& day, const planning::ParcelPlan& plan)
     chosen.arrangement = arrangement_of(day, plan);
     chosen.standing = papers::Standing::chosen;
     chosen.name = text(plan.outer.text);
-    if (plan.cut_at) chosen.name = Say::tr("%1 cut to %2 mm").arg(chosen.name).arg(in_mm(*plan.cut_at));
+    if (plan.cut_at) chosen.name = Say::tr("%1 cut to %2").arg(chosen.name, words::length(*plan.cut_at));
     const int cutting = day.cupboard().house.cut_minutes;
     if (plan.cut_at && cutting > 0) chosen.name = Say::tr("%1, %2 min").arg(chosen.name).arg(cutting);
     chosen.good = plan.proven_smallest;

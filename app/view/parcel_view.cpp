@@ -26,6 +26,7 @@ void ParcelView::paint(QPainter* painter)
     const papers::Arrangement& arrangement = *scene_.arrangement;
     papers::View view;
     view.extent = {static_cast<int>(width() * hundredths_a_pixel), static_cast<int>(height() * hundredths_a_pixel)};
+    view.apart = apart_;
     if (layer_ > 0) view.up_to_layer = layer_;
     const std::vector<int> numbers = papers::numbers(arrangement.placements);
     if (const auto found = std::find(numbers.begin(), numbers.end(), highlight_); found != numbers.end()) {

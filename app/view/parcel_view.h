@@ -12,6 +12,7 @@ class ParcelView : public DrawingItem {
     Q_PROPERTY(stow::view::ParcelScene scene READ scene WRITE setScene NOTIFY sceneChanged)
     Q_PROPERTY(int upToLayer MEMBER layer_ NOTIFY sceneChanged)     // draws up to this one; 0: all
     Q_PROPERTY(int highlight MEMBER highlight_ NOTIFY sceneChanged) // number on the drawing; 0: none
+    Q_PROPERTY(qreal apart MEMBER apart_ NOTIFY sceneChanged)       // 0: as it lies; 1: the layers lifted
     Q_PROPERTY(QString sentence READ sentence NOTIFY sceneChanged)
 public:
     explicit ParcelView(QQuickItem* parent = nullptr);
@@ -27,6 +28,7 @@ signals:
 private:
     ParcelScene scene_;
     int layer_ = 0, highlight_ = 0;
+    qreal apart_ = 0;
 };
 
 } // namespace stow::view

@@ -48,15 +48,16 @@ PlanRow row_of(const Day& day, const planning::ParcelPlan& plan, const shop::Par
     const postage::Quote* quote = plan.chosen ? &plan.quotes[*plan.chosen] : nullptr;
     if (const postage::Price* price = quote != nullptr ? quote->price() : nullptr) {
         row.price = words::money(price->total);
+        row.postage = price->total;
         row.service = joined({text(quote->carrier), text(quote->service_name)}, QStringLiteral(", "));
         if (price->step_edge) {
             const Weight edge = *price->step_edge;
             row.step_share = in_grams(plan.weight.mean) / std::max(in_grams(edge), 1.0);
-            const double over = weighing::probability_above(plan.weight, edge);
-            row.edge_at_risk = over > worth_saying;
+            row.over = weighing::probability_above(plan.weight, edge);
+            row.edge_at_risk = row.over > worth_saying;
             row.edge = PlanController::tr("%1 to the step edge").arg(words::weight(edge - plan.weight.mean));
             if (row.edge_at_risk)
-                row.edge += QStringLiteral(": ") + PlanController::tr("%1 it is over").arg(odds(over));
+                row.edge += QStringLiteral(": ") + PlanController::tr("%1 it is over").arg(odds(row.over));
         }
     } else {
         row.price = QStringLiteral("–");
@@ -86,7 +87,14 @@ PlanRow row_of(const Day& day, const planning::ParcelPlan& plan, const shop::Par
 
 } // namespace
 
-PlanController::PlanController(Day& day, QObject* parent) : QObject(parent), day_(day), work_(std::make_unique<Work>())
+PlanController::PlanController(Day& day, QObject* parent)
+    : QObject(parent), day_(day),
+      rows_({{tr("by promised day"), {}},
+             {tr("nearest step edge first"), [](const auto& a, const auto& b) { return a.over > b.over; }},
+             {tr("dearest postage first"),
+              [](const auto& a, const auto& b) { return a.postage.minor > b.postage.minor; }},
+             {tr("by buyer"), [](const auto& a, const auto& b) { return a.buyer.localeAwareCompare(b.buyer) < 0; }}}),
+      comparison_(day), work_(std::make_unique<Work>())
 {
     connect(work_.get(), &Work::changed, this, &PlanController::workChanged);
 }
@@ -292,6 +300,7 @@ void PlanController::askOuters(int index)
         });
     }
     choices_.show(std::move(choices));
+    comparison_.begin({row != nullptr ? row->parcel : 0});
 }
 
 void PlanController::useOuter(int index, const QString& code)
@@ -324,12 +333,12 @@ void PlanController::toggleLock(int index)
 {
     const PlanRow* row = rows_.shown(index);
     if (row == nullptr || row->parcel == 0) return;
-    const shop::ParcelId id{row->parcel};
-    const auto done = row->locked ? book::unlock_parcel(day_.book(), id) : book::lock_parcel(day_.book(), id);
-    if (!done)
-        emit said(words::refused(done.error()));
-    else
-        day_.moved();
+    std::vector<shop::ParcelId> ids;
+    for (const qlonglong parcel : rows_.marked_or(row->parcel)) ids.push_back({parcel});
+    const auto done = row->locked ? book::unlock_parcels(day_.book(), ids) : book::lock_parcels(day_.book(), ids);
+    if (!done) return emit said(words::refused(done.error()));
+    rows_.unmark();
+    day_.moved();
 }
 
 void PlanController::printAndPick()

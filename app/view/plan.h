@@ -1,6 +1,7 @@
 // Plan: each order's outer beside the ones it beat, and what the day needs.
 #pragma once
 
+#include "app/view/outer_comparison.h"
 #include "app/view/row_model.h"
 #include "app/view/scenes.h"
 #include "core/planning/plan.h"
@@ -52,6 +53,9 @@ public:
     bool locked = false;
     QString sentence; // for the screen reader
     qlonglong parcel = 0, order = 0;
+    Money postage;   // without a service: none
+    double over = 0; // chance that it is past the step edge
+    qlonglong id() const { return parcel; }
 };
 
 struct StuckRow {
@@ -82,11 +86,12 @@ class PlanController : public QObject {
     QML_UNCREATABLE("made by the program")
     Q_PROPERTY(stow::view::RowModel* rows READ rows CONSTANT)
     Q_PROPERTY(stow::view::RowModel* stuck READ stuck CONSTANT)
-    Q_PROPERTY(stow::view::RowModel* choices READ choices CONSTANT) // other outers for the row asked about
-    Q_PROPERTY(QString headline READ headline NOTIFY changed)       // "9 parcels planned", "9 orders to plan"
-    Q_PROPERTY(QString totals READ totals NOTIFY changed)           // "9 parcels · postage 52.30 · …"
-    Q_PROPERTY(QString savings READ savings NOTIFY changed)         // what the whole-day choice saved
-    Q_PROPERTY(QString shortages READ shortages NOTIFY changed)     // empty: enough of everything
+    Q_PROPERTY(stow::view::RowModel* choices READ choices CONSTANT)              // other outers for the row asked about
+    Q_PROPERTY(stow::view::OuterComparison* comparison READ comparison CONSTANT) // of two of them
+    Q_PROPERTY(QString headline READ headline NOTIFY changed)   // "9 parcels planned", "9 orders to plan"
+    Q_PROPERTY(QString totals READ totals NOTIFY changed)       // "9 parcels · postage 52.30 · …"
+    Q_PROPERTY(QString savings READ savings NOTIFY changed)     // what the whole-day choice saved
+    Q_PROPERTY(QString shortages READ shortages NOTIFY changed) // empty: enough of everything
     Q_PROPERTY(QString preference READ preference NOTIFY changed)
     Q_PROPERTY(bool empty READ empty NOTIFY changed)
     Q_PROPERTY(bool stale READ stale NOTIFY changed) // orders are waiting that the plan does not hold
@@ -100,6 +105,7 @@ public:
     RowModel* rows() { return &rows_; }
     RowModel* stuck() { return &stuck_; }
     RowModel* choices() { return &choices_; }
+    OuterComparison* comparison() { return &comparison_; }
     QString headline() const { return headline_; }
     QString totals() const { return totals_; }
     QString savings() const { return savings_; }
@@ -116,8 +122,8 @@ public:
     Q_INVOKABLE void nextPreference();
     Q_INVOKABLE void askOuters(int row);
     Q_INVOKABLE void useOuter(int row, const QString& code);
-    Q_INVOKABLE void toggleLock(int row);
-    Q_INVOKABLE void printAndPick(); // papers of the round out, plans locked, on to Pick
+    Q_INVOKABLE void toggleLock(int row); // the marked parcels like this one; where none is marked, this one
+    Q_INVOKABLE void printAndPick();      // papers of the round out, plans locked, on to Pick
 
     void refresh();
 
@@ -140,6 +146,7 @@ private:
     Rows<PlanRow> rows_;
     Rows<StuckRow> stuck_;
     Rows<OuterChoice> choices_;
+    OuterComparison comparison_;
     QString headline_, totals_, savings_, shortages_, preference_, work_words_;
     bool stale_ = false;
     std::unique_ptr<Work> work_;

@@ -1,5 +1,7 @@
 #include "app/view/postage_ruler.h"
 
+#include "app/words/format.h"
+
 #include <QFontMetricsF>
 #include <QLocale>
 #include <QPainter>
@@ -54,7 +56,6 @@ void PostageRuler::paint(QPainter* painter)
     const double line = price_height + band_height;
     const double end = axis_end(scene_);
     const auto at = [&](double grams) { return margin + std::clamp(grams / end, 0.0, 1.0) * (width() - 2 * margin); };
-    const QLocale locale;
 
     // The band lies under the ticks.
     if (scene_.expected > 0) {
@@ -81,8 +82,8 @@ void PostageRuler::paint(QPainter* painter)
     double from = 0, priced_to = 0;
     painter->setFont(font(13));
     painter->setPen(second_ink_);
-    painter->drawText(QPointF(margin, line + 20), locale.toString(0) + QStringLiteral(" g"));
-    written_to = margin + figures.horizontalAdvance(QStringLiteral("0 g")) + 12;
+    painter->drawText(QPointF(margin, line + 20), words::weight(Weight{}));
+    written_to = margin + figures.horizontalAdvance(words::weight(Weight{})) + 12;
     for (std::size_t i = 0; i < scene_.steps.size(); ++i) {
         const auto& step = scene_.steps[i];
         const bool risk = scene_.at_risk == i;
@@ -98,8 +99,8 @@ void PostageRuler::paint(QPainter* painter)
         painter->setPen(QPen(risk ? ochre_ : ink_, risk ? 3 : 1.5));
         painter->drawLine(QPointF(x, 4), QPointF(x, line + 6));
         painter->setFont(font(13, risk));
-        const QString figure = (risk ? QStringLiteral("! ") : QString()) + locale.toString(std::llround(step.up_to)) +
-                               QStringLiteral(" g");
+        const QString figure =
+            (risk ? QStringLiteral("! ") : QString()) + words::weight(tenth_g(std::llround(step.up_to * 10)));
         const double wide = figures.horizontalAdvance(figure) + (risk ? 8 : 0);
         const double left = std::clamp(x - wide / 2, margin, width() - wide);
         if (left >= written_to || risk) {

@@ -12,6 +12,7 @@ int RowModel::rowCount(const QModelIndex& parent) const
 QVariant RowModel::data(const QModelIndex& index, int role) const
 {
     if (!index.isValid() || index.row() >= rowCount() || role < Qt::UserRole) return {};
+    if (role == marked_role()) return marked_.contains(identity(source(index.row())));
     const QMetaProperty property = gadget().property(role - Qt::UserRole);
     return property.readOnGadget(row(source(index.row())));
 }
@@ -20,6 +21,7 @@ QHash<int, QByteArray> RowModel::roleNames() const
 {
     QHash<int, QByteArray> names;
     for (int i = 0; i < gadget().propertyCount(); ++i) names.insert(Qt::UserRole + i, gadget().property(i).name());
+    names.insert(marked_role(), "isMarked");
     return names;
 }
 
@@ -34,11 +36,37 @@ void RowModel::setFilter(const QString& filter)
 {
     if (filter == filter_) return;
     filter_ = filter;
+    reshow();
+    emit filterChanged();
+    emit countChanged();
+}
+
+qlonglong RowModel::idAt(int row) const
+{
+    return row < 0 || row >= rowCount() ? 0 : identity(source(row));
+}
+
+int RowModel::rowOf(qlonglong id) const
+{
+    for (int row = 0; id != 0 && row < rowCount(); ++row) {
+        if (idAt(row) == id) return row;
+    }
+    return -1;
+}
+
+void RowModel::nextOrder()
+{
+    if (orders() < 2) return;
+    order_ = (order_ + 1) % orders();
+    reshow();
+    emit orderChanged();
+}
+
+void RowModel::reshow()
+{
     beginResetModel();
     refilter();
     endResetModel();
-    emit filterChanged();
-    emit countChanged();
 }
 
 void RowModel::refilter()
@@ -47,6 +75,66 @@ void RowModel::refilter()
     for (std::size_t i = 0; i < rows(); ++i) {
         if (passes(i)) shown_.push_back(i);
     }
+    if (order_ > 0 && order_ < orders()) {
+        std::stable_sort(shown_.begin(), shown_.end(),
+                         [this](std::size_t a, std::size_t b) { return before(order_, a, b); });
+    }
+}
+
+int RowModel::marked_role() const
+{
+    return Qt::UserRole + gadget().propertyCount();
+}
+
+void RowModel::mark(int row)
+{
+    const qlonglong id = idAt(row);
+    if (id == 0) return;
+    if (!marked_.erase(id)) marked_.insert(id);
+    marks_changed();
+}
+
+void RowModel::markFrom(int row, int to)
+{
+    const int last = std::min(std::max(row, to), rowCount() - 1);
+    for (int i = std::max(std::min(row, to), 0); i <= last; ++i) marked_.insert(identity(source(i)));
+    marked_.erase(0);
+    marks_changed();
+}
+
+void RowModel::markAll()
+{
+    std::set<qlonglong> all;
+    for (const std::size_t i : shown_) all.insert(identity(i));
+    all.erase(0);
+    marked_ = all == marked_ ? std::set<qlonglong>{} : std::move(all);
+    marks_changed();
+}
+
+void RowModel::unmark()
+{
+    if (marked_.empty()) return;
+    marked_.clear();
+    marks_changed();
+}
+
+std::vector<qlonglong> RowModel::marked_or(qlonglong one) const
+{
+    if (!marked_.empty()) return {marked_.begin(), marked_.end()};
+    return one != 0 ? std::vector{one} : std::vector<qlonglong>{};
+}
+
+void RowModel::forget_marks_of_gone_rows()
+{
+    std::set<qlonglong> there;
+    for (std::size_t i = 0; i < rows(); ++i) there.insert(identity(i));
+    if (std::erase_if(marked_, [&](qlonglong id) { return !there.contains(id); }) > 0) emit markedChanged();
+}
+
+void RowModel::marks_changed()
+{
+    emit dataChanged(index(0), index(rowCount() - 1), {marked_role()});
+    emit markedChanged();
 }
 
 bool RowModel::passes(std::size_t index) const

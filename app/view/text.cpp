@@ -2,6 +2,7 @@
 
 #include "app/words/format.h"
 #include "core/measure/decimal.h"
+#include "core/measure/inch_ounce.h"
 #include "core/papers/address.h"
 
 #include <QCoreApplication>
@@ -17,6 +18,8 @@ namespace {
 struct Say {
     Q_DECLARE_TR_FUNCTIONS(View)
 };
+
+constexpr std::int64_t most_thousandths = 1'000'000'000; // of inches and ounces
 
 // "1 234,5" and "1234.5" alike: the last comma or point is the decimal mark.
 std::string plain(QString typed)
@@ -195,13 +198,33 @@ QString odds(double probability)
 
 std::optional<Length> typed_length(const QString& typed)
 {
-    const auto tenths = number(typed, 1, Rounding::up);
+    QString digits = typed.trimmed().toLower();
+    if (digits.endsWith(QLatin1String("in"))) {
+        digits.chop(2);
+        const auto thousandths = number(digits, 3, Rounding::up);
+        const bool sensible = thousandths && *thousandths > 0 && *thousandths < most_thousandths;
+        return sensible ? std::optional(from_thousandth_inches(*thousandths)) : std::nullopt;
+    }
+    if (digits.endsWith(QLatin1String("mm"))) digits.chop(2);
+    const auto tenths = number(digits, 1, Rounding::up);
     return tenths && *tenths > 0 ? std::optional(tenth_mm(*tenths)) : std::nullopt;
 }
 
 std::optional<Weight> typed_weight(const QString& typed)
 {
     QString digits = typed.trimmed().toLower();
+    const qsizetype pounds_end = digits.indexOf(QLatin1String("lb"));
+    if (pounds_end >= 0 || digits.endsWith(QLatin1String("oz"))) {
+        QString ounces = pounds_end >= 0 ? digits.mid(pounds_end + 2) : digits;
+        if (ounces.endsWith(QLatin1String("oz"))) ounces.chop(2);
+        const auto pounds =
+            pounds_end >= 0 ? number(digits.left(pounds_end), 3, Rounding::nearest) : std::optional<std::int64_t>(0);
+        const auto rest = ounces.trimmed().isEmpty() && pounds_end >= 0 ? std::optional<std::int64_t>(0)
+                                                                        : number(ounces, 3, Rounding::nearest);
+        if (!pounds || !rest || *pounds < 0 || *rest < 0 || *pounds > most_thousandths / ounces_a_pound) return {};
+        const std::int64_t all = *pounds * ounces_a_pound + *rest;
+        return all > 0 && all < most_thousandths ? std::optional(from_thousandth_ounces(all)) : std::nullopt;
+    }
     const bool kilograms = digits.endsWith(QStringLiteral("kg"));
     if (kilograms)
         digits.chop(2);

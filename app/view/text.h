@@ -47,8 +47,8 @@ QString minutes_left(TimeOfDay from, TimeOfDay to); // "42 min left", "2 h 10 mi
 QString odds(double probability);                   // "one in six"
 
 // As typed, in the locale's way or with a point. Nothing: not understood.
-std::optional<Length> typed_length(const QString& typed); // mm
-std::optional<Weight> typed_weight(const QString& typed); // g, or with kg behind it
+std::optional<Length> typed_length(const QString& typed); // mm, or with "in" behind it
+std::optional<Weight> typed_weight(const QString& typed); // g, or with kg, oz, lb behind it: "1 lb 12.6 oz"
 std::optional<Volume> typed_litres(const QString& typed);
 std::optional<shop::Amount> typed_amount(const QString& typed);
 std::optional<Money> typed_money(const QString& typed, Currency currency);

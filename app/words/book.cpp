@@ -81,6 +81,7 @@ QString step(const book::Step& s)
         return found == s.words.end() ? QString() : text(found->second);
     };
     const QString file = word("file"), order = word("order"), parcel = word("parcel");
+    const int many = word("count").toInt(); // of orders or parcels; 0: one, named
     const QString code = word("good") + word("supply") + word("code");
     switch (s.kind) {
     case StepKind::take_in_goods: return Words::tr("goods taken in from %1").arg(file);
@@ -100,10 +101,13 @@ QString step(const book::Step& s)
     case StepKind::enter_order: return Words::tr("order %1 entered").arg(order);
     case StepKind::edit_order: return Words::tr("order %1 changed").arg(order);
     case StepKind::check_order:
-        return order.isEmpty() ? Words::tr("orders checked") : Words::tr("order %1 checked").arg(order);
-    case StepKind::set_order_aside: return Words::tr("order %1 set aside").arg(order);
-    case StepKind::take_order_back: return Words::tr("order %1 taken back").arg(order);
-    case StepKind::call_order_off: return Words::tr("order %1 called off").arg(order);
+        return many ? Words::tr("%n orders checked", nullptr, many) : Words::tr("order %1 checked").arg(order);
+    case StepKind::set_order_aside:
+        return many ? Words::tr("%n orders set aside", nullptr, many) : Words::tr("order %1 set aside").arg(order);
+    case StepKind::take_order_back:
+        return many ? Words::tr("%n orders taken back", nullptr, many) : Words::tr("order %1 taken back").arg(order);
+    case StepKind::call_order_off:
+        return many ? Words::tr("%n orders called off", nullptr, many) : Words::tr("order %1 called off").arg(order);
     case StepKind::look_at_order: return Words::tr("change of order %1 seen").arg(order);
     case StepKind::join_orders: return Words::tr("order %1 joined to another").arg(order);
     case StepKind::part_order: return Words::tr("order %1 packed by itself again").arg(order);
@@ -111,8 +115,10 @@ QString step(const book::Step& s)
     case StepKind::match_columns: return Words::tr("columns matched");
     case StepKind::plan: return Words::tr("planned");
     case StepKind::drop_parcel: return Words::tr("parcel %1 dropped").arg(parcel);
-    case StepKind::lock_parcel: return Words::tr("parcel %1 locked").arg(parcel);
-    case StepKind::unlock_parcel: return Words::tr("parcel %1 unlocked").arg(parcel);
+    case StepKind::lock_parcel:
+        return many ? Words::tr("%n parcels locked", nullptr, many) : Words::tr("parcel %1 locked").arg(parcel);
+    case StepKind::unlock_parcel:
+        return many ? Words::tr("%n parcels unlocked", nullptr, many) : Words::tr("parcel %1 unlocked").arg(parcel);
     case StepKind::start_round: return Words::tr("round of picking started");
     case StepKind::pick: return Words::tr("parcel %1 picked").arg(parcel);
     case StepKind::not_there: return Words::tr("%1 was not there").arg(code);

@@ -1,4 +1,5 @@
-// Amounts as people read them, in the locale's way: "812 g", "1.4 L", "226 × 166 × 126 mm", "4.60".
+// Amounts as people read them, in the locale's way and in the measures in use: "812 g" or "1 lb 12.6 oz", "1.4 L" or
+// "85 in³", "226 × 166 × 126 mm" or "8.90 × 6.54 × 4.96 in", "4.60".
 #pragma once
 
 #include "core/measure/date.h"
@@ -12,7 +13,7 @@
 
 namespace stow::words {
 
-QString weight(Weight w, const QLocale& locale = QLocale()); // whole grams; kilograms from 10 kg
+QString weight(Weight w, const QLocale& locale = QLocale()); // whole grams, kilograms from 10 kg; tenths of ounces
 QString weight_and_spread(const shop::WeightEstimate& w, const QLocale& locale = QLocale()); // 812 ± 28 g, two σ
 QString length(Length l, const QLocale& locale = QLocale());      // 90.5 mm, no needless places
 QString size(const Size& s, const QLocale& locale = QLocale());   // 226 × 166 × 126 mm

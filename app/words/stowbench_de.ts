@@ -77,10 +77,6 @@
             <translation>Welche Spalte ist was?</translation>
         </message>
         <message>
-            <source>Type to filter</source>
-            <translation>Tippen zum Filtern</translation>
-        </message>
-        <message>
             <source>Filter the orders</source>
             <translation>Bestellungen filtern</translation>
         </message>
@@ -155,6 +151,26 @@
         <message>
             <source>All files (*)</source>
             <translation>Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>%1 orders</source>
+            <translation>%1 Bestellungen</translation>
+        </message>
+        <message>
+            <source>marked</source>
+            <translation>markiert</translation>
+        </message>
+        <message>
+            <source>Mark %1</source>
+            <translation>%1 markieren</translation>
+        </message>
+        <message>
+            <source>%1 marked</source>
+            <translation>%1 markiert</translation>
+        </message>
+        <message>
+            <source>Enter checks them, S sets them aside, X calls them off, B takes them back, Esc unmarks them.</source>
+            <translation>Enter prüft sie, S stellt sie zurück, X storniert sie, B holt sie zurück, Esc hebt die Marken auf.</translation>
         </message>
     </context>
     <context>
@@ -599,6 +615,14 @@
             <source>the one marked print %1; tear up the one before</source>
             <translation>das mit „%1. Druck“; das vorige zerreißen</translation>
         </message>
+        <message>
+            <source>Together</source>
+            <translation>Zusammen</translation>
+        </message>
+        <message>
+            <source>Take apart</source>
+            <translation>Auseinander</translation>
+        </message>
     </context>
     <context>
         <name>ColumnMatch</name>
@@ -722,6 +746,13 @@
         <message>
             <source>Message to the buyer</source>
             <translation>Nachricht an die Käuferin</translation>
+        </message>
+    </context>
+    <context>
+        <name>FilterField</name>
+        <message>
+            <source>Filter · F6</source>
+            <translation>Filter · F6</translation>
         </message>
     </context>
     <context>
@@ -917,10 +948,6 @@
     <context>
         <name>Goods</name>
         <message>
-            <source>Type to filter</source>
-            <translation>Tippen zum Filtern</translation>
-        </message>
-        <message>
             <source>Filter the goods</source>
             <translation>Waren filtern</translation>
         </message>
@@ -1067,10 +1094,6 @@
             <translation>Pakete</translation>
         </message>
         <message>
-            <source>Type to filter</source>
-            <translation>Tippen zum Filtern</translation>
-        </message>
-        <message>
             <source>Filter the parcels</source>
             <translation>Pakete filtern</translation>
         </message>
@@ -1167,6 +1190,14 @@
             <source>Look at the papers</source>
             <translation>Papiere ansehen</translation>
         </message>
+        <message>
+            <source>Again</source>
+            <translation>Noch einmal</translation>
+        </message>
+        <message>
+            <source>Ctrl Y</source>
+            <translation>Strg Y</translation>
+        </message>
     </context>
     <context>
         <name>OrderDetail</name>
@@ -1248,6 +1279,26 @@
         <message>
             <source>Enter</source>
             <translation>Enter</translation>
+        </message>
+        <message>
+            <source>Two outers side by side</source>
+            <translation>Zwei Hüllen nebeneinander</translation>
+        </message>
+        <message>
+            <source>Trying …</source>
+            <translation>Wird versucht …</translation>
+        </message>
+        <message>
+            <source>Go up and down the list to compare.</source>
+            <translation>In der Liste auf und ab gehen, um zu vergleichen.</translation>
+        </message>
+        <message>
+            <source> against %1</source>
+            <translation> gegen %1</translation>
+        </message>
+        <message>
+            <source>Compare with this one</source>
+            <translation>Mit dieser vergleichen</translation>
         </message>
     </context>
     <context>
@@ -1504,10 +1555,6 @@
     <context>
         <name>Plan</name>
         <message>
-            <source>Type to filter</source>
-            <translation>Tippen zum Filtern</translation>
-        </message>
-        <message>
             <source>Filter the parcels</source>
             <translation>Pakete filtern</translation>
         </message>
@@ -1567,6 +1614,10 @@
             <source>Print and pick</source>
             <translation>Drucken und sammeln</translation>
         </message>
+        <message>
+            <source>%1 marked: L keeps or lets go, Esc unmarks</source>
+            <translation>%1 markiert: L hält fest oder lässt los, Esc hebt die Marken auf</translation>
+        </message>
     </context>
     <context>
         <name>PlanRow</name>
@@ -1581,6 +1632,14 @@
         <message>
             <source>kept (L lets go)</source>
             <translation>bleibt so (L gibt frei)</translation>
+        </message>
+        <message>
+            <source>marked, %1</source>
+            <translation>markiert, %1</translation>
+        </message>
+        <message>
+            <source>Mark %1</source>
+            <translation>%1 markieren</translation>
         </message>
     </context>
     <context>
@@ -2151,16 +2210,8 @@
     <context>
         <name>ScaleStrip</name>
         <message>
-            <source>– g</source>
-            <translation>– g</translation>
-        </message>
-        <message>
             <source>Weight %1</source>
             <translation>Gewicht %1</translation>
-        </message>
-        <message>
-            <source>g</source>
-            <translation>g</translation>
         </message>
         <message>
             <source>Weight from the scale</source>
@@ -2219,6 +2270,13 @@
         <message>
             <source>All files (*)</source>
             <translation>Alle Dateien (*)</translation>
+        </message>
+    </context>
+    <context>
+        <name>SortButton</name>
+        <message>
+            <source>Sorted: %1</source>
+            <translation>Sortiert: %1</translation>
         </message>
     </context>
     <context>
@@ -2302,10 +2360,6 @@
             <source>New supply</source>
             <translation>Neues Packmittel</translation>
         </message>
-        <message>
-            <source>Filter</source>
-            <translation>Filtern</translation>
-        </message>
     </context>
     <context>
         <name>SupplyCardPanel</name>
@@ -2375,10 +2429,6 @@
     </context>
     <context>
         <name>View</name>
-        <message>
-            <source>%1 cut to %2 mm</source>
-            <translation>%1 auf %2 mm geschnitten</translation>
-        </message>
         <message>
             <source>%1, %2 min</source>
             <translation>%1, %2 min</translation>
@@ -2546,6 +2596,10 @@
         <message>
             <source>other</source>
             <translation>anderes</translation>
+        </message>
+        <message>
+            <source>%1 cut to %2</source>
+            <translation>%1 gekürzt auf %2</translation>
         </message>
     </context>
     <context>
@@ -2980,6 +3034,47 @@
             <source>“%1” is not a postcode of %2</source>
             <translation>„%1“ ist keine Postleitzahl von %2</translation>
         </message>
+        <message>
+            <source>problems first</source>
+            <translation>Probleme zuerst</translation>
+        </message>
+        <message>
+            <source>by promised day</source>
+            <translation>nach Zusage</translation>
+        </message>
+        <message>
+            <source>oldest first</source>
+            <translation>älteste zuerst</translation>
+        </message>
+        <message>
+            <source>by buyer</source>
+            <translation>nach Käufer</translation>
+        </message>
+        <message>
+            <source>%1 not yet: %2</source>
+            <translation>%1 noch nicht: %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n orders set aside: %1</source>
+            <translation>
+                <numerusform>%n Bestellung zurückgestellt: %1</numerusform>
+                <numerusform>%n Bestellungen zurückgestellt: %1</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n orders are back</source>
+            <translation>
+                <numerusform>%n Bestellung ist wieder da</numerusform>
+                <numerusform>%n Bestellungen sind wieder da</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n orders called off</source>
+            <translation>
+                <numerusform>%n Bestellung storniert</numerusform>
+                <numerusform>%n Bestellungen storniert</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>stow::view::BeforeSaleController</name>
@@ -3176,10 +3271,6 @@
             <translation>Eintippen, was die Waage zeigt (W), oder Y macht ohne Wiegen weiter.</translation>
         </message>
         <message>
-            <source>“%1” is not a weight in grams</source>
-            <translation>„%1“ ist kein Gewicht in Gramm</translation>
-        </message>
-        <message>
             <source>Not yet</source>
             <translation>Noch nicht</translation>
         </message>
@@ -3291,6 +3382,10 @@
             <source>Print</source>
             <translation>Drucken</translation>
         </message>
+        <message>
+            <source>“%1” is not a weight in %2</source>
+            <translation>„%1“ ist kein Gewicht in %2</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::DayLine</name>
@@ -3388,6 +3483,18 @@
         <message>
             <source>There is nothing to print here now.</source>
             <translation>Hier gibt es jetzt nichts zu drucken.</translation>
+        </message>
+        <message>
+            <source>Again: %1</source>
+            <translation>Noch einmal: %1</translation>
+        </message>
+        <message>
+            <source>There is nothing to do again.</source>
+            <translation>Es gibt nichts noch einmal zu tun.</translation>
+        </message>
+        <message>
+            <source>Done again: %1</source>
+            <translation>Noch einmal getan: %1</translation>
         </message>
     </context>
     <context>
@@ -3794,6 +3901,22 @@
             <source>Print</source>
             <translation>Drucken</translation>
         </message>
+        <message>
+            <source>by code</source>
+            <translation>nach Code</translation>
+        </message>
+        <message>
+            <source>fewest first</source>
+            <translation>wenigste zuerst</translation>
+        </message>
+        <message>
+            <source>heaviest first</source>
+            <translation>schwerste zuerst</translation>
+        </message>
+        <message>
+            <source>by shelf</source>
+            <translation>nach Regal</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::HandOverController</name>
@@ -3891,6 +4014,22 @@
         <message>
             <source>Print again</source>
             <translation>Noch einmal drucken</translation>
+        </message>
+        <message>
+            <source>as labelled</source>
+            <translation>wie beklebt</translation>
+        </message>
+        <message>
+            <source>by carrier</source>
+            <translation>nach Zusteller</translation>
+        </message>
+        <message>
+            <source>by buyer</source>
+            <translation>nach Käufer</translation>
+        </message>
+        <message>
+            <source>without a tracking number first</source>
+            <translation>ohne Sendungsnummer zuerst</translation>
         </message>
     </context>
     <context>
@@ -4158,6 +4297,101 @@
         <message>
             <source>Print</source>
             <translation>Drucken</translation>
+        </message>
+        <message>
+            <source>Units on the screen</source>
+            <translation>Maße am Bildschirm</translation>
+        </message>
+        <message>
+            <source>metric</source>
+            <translation>metrisch</translation>
+        </message>
+        <message>
+            <source>inches</source>
+            <translation>zoll</translation>
+        </message>
+        <message>
+            <source>metric, or inches (with ounces). In fields of mm and g, 3.5 in and 12 oz are understood either way; papers stay metric</source>
+            <translation>metrisch, oder zoll (mit Unzen). In Feldern für mm und g wird 3,5 in und 12 oz immer verstanden; Papiere bleiben metrisch</translation>
+        </message>
+        <message>
+            <source>Tones at the bench</source>
+            <translation>Töne am Packtisch</translation>
+        </message>
+        <message>
+            <source>yes or no: a high one for right, two low ones for wrong</source>
+            <translation>ja oder nein: ein hoher für richtig, zwei tiefe für falsch</translation>
+        </message>
+    </context>
+    <context>
+        <name>stow::view::OuterComparison</name>
+        <message>
+            <source>%1 %</source>
+            <translation>%1 %</translation>
+        </message>
+        <message>
+            <source>held</source>
+            <translation>festgehalten</translation>
+        </message>
+        <message>
+            <source>looked at</source>
+            <translation>angesehen</translation>
+        </message>
+        <message>
+            <source>%1 does not take it: %2</source>
+            <translation>%1 nimmt es nicht auf: %2</translation>
+        </message>
+        <message>
+            <source>%1 holds it, but no service takes it</source>
+            <translation>%1 nimmt es auf, doch kein Dienst befördert es</translation>
+        </message>
+        <message>
+            <source>%1 costs %2 more in all</source>
+            <translation>%1 kostet insgesamt %2 mehr</translation>
+        </message>
+        <message>
+            <source>%1 saves %2 in all</source>
+            <translation>%1 spart insgesamt %2</translation>
+        </message>
+        <message>
+            <source>%1 costs the same in all</source>
+            <translation>%1 kostet insgesamt gleich viel</translation>
+        </message>
+        <message>
+            <source>in all</source>
+            <translation>insgesamt</translation>
+        </message>
+        <message>
+            <source>postage</source>
+            <translation>Porto</translation>
+        </message>
+        <message>
+            <source>service</source>
+            <translation>Dienst</translation>
+        </message>
+        <message>
+            <source>arrives by</source>
+            <translation>kommt an bis</translation>
+        </message>
+        <message>
+            <source>packaging</source>
+            <translation>Verpackung</translation>
+        </message>
+        <message>
+            <source>weight</source>
+            <translation>Gewicht</translation>
+        </message>
+        <message>
+            <source>filler</source>
+            <translation>Füllung</translation>
+        </message>
+        <message>
+            <source>empty inside</source>
+            <translation>innen leer</translation>
+        </message>
+        <message>
+            <source>closed</source>
+            <translation>verschlossen</translation>
         </message>
     </context>
     <context>
@@ -4503,6 +4737,22 @@
         <message>
             <source>%1 goes into %2</source>
             <translation>%1 geht in %2</translation>
+        </message>
+        <message>
+            <source>by promised day</source>
+            <translation>nach Zusage</translation>
+        </message>
+        <message>
+            <source>nearest step edge first</source>
+            <translation>nächste Stufengrenze zuerst</translation>
+        </message>
+        <message>
+            <source>dearest postage first</source>
+            <translation>teuerstes Porto zuerst</translation>
+        </message>
+        <message>
+            <source>by buyer</source>
+            <translation>nach Käufer</translation>
         </message>
     </context>
     <context>
@@ -5258,6 +5508,22 @@
             <source>Print</source>
             <translation>Drucken</translation>
         </message>
+        <message>
+            <source>by code</source>
+            <translation>nach Code</translation>
+        </message>
+        <message>
+            <source>what ends first</source>
+            <translation>was zuerst ausgeht</translation>
+        </message>
+        <message>
+            <source>by kind</source>
+            <translation>nach Art</translation>
+        </message>
+        <message>
+            <source>by supplier</source>
+            <translation>nach Lieferant</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::SupplyCard</name>
@@ -5587,10 +5853,6 @@
         <message>
             <source>order %1 changed</source>
             <translation>Bestellung %1 geändert</translation>
-        </message>
-        <message>
-            <source>orders checked</source>
-            <translation>Bestellungen geprüft</translation>
         </message>
         <message>
             <source>order %1 checked</source>
@@ -6282,6 +6544,48 @@
         <message>
             <source>%1 is in use or damaged and may still show erased buyers: close it, and erase again, or delete it.</source>
             <translation>%1 wird benutzt oder ist beschädigt und kann gelöschte Käufer noch zeigen: schließen und noch einmal löschen, oder die Datei entfernen.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n orders checked</source>
+            <translation>
+                <numerusform>%n Bestellung geprüft</numerusform>
+                <numerusform>%n Bestellungen geprüft</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n orders set aside</source>
+            <translation>
+                <numerusform>%n Bestellung zurückgestellt</numerusform>
+                <numerusform>%n Bestellungen zurückgestellt</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n orders taken back</source>
+            <translation>
+                <numerusform>%n Bestellung zurückgeholt</numerusform>
+                <numerusform>%n Bestellungen zurückgeholt</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n orders called off</source>
+            <translation>
+                <numerusform>%n Bestellung storniert</numerusform>
+                <numerusform>%n Bestellungen storniert</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n parcels locked</source>
+            <translation>
+                <numerusform>%n Paket festgehalten</numerusform>
+                <numerusform>%n Pakete festgehalten</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n parcels unlocked</source>
+            <translation>
+                <numerusform>%n Paket freigegeben</numerusform>
+                <numerusform>%n Pakete freigegeben</numerusform>
+            </translation>
         </message>
     </context>
 </TS>

@@ -205,6 +205,27 @@
             <numerusform>%n orders are ready</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n orders set aside: %1</source>
+        <translation>
+            <numerusform>%n order set aside: %1</numerusform>
+            <numerusform>%n orders set aside: %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n orders are back</source>
+        <translation>
+            <numerusform>%n order is back</numerusform>
+            <numerusform>%n orders are back</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n orders called off</source>
+        <translation>
+            <numerusform>%n order called off</numerusform>
+            <numerusform>%n orders called off</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>stow::view::BeforeSaleController</name>
@@ -591,6 +612,48 @@
         <translation>
             <numerusform>stopped: at most %n more could be in time</numerusform>
             <numerusform>stopped: at most %n more could be in time</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n orders checked</source>
+        <translation>
+            <numerusform>%n order checked</numerusform>
+            <numerusform>%n orders checked</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n orders set aside</source>
+        <translation>
+            <numerusform>%n order set aside</numerusform>
+            <numerusform>%n orders set aside</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n orders taken back</source>
+        <translation>
+            <numerusform>%n order taken back</numerusform>
+            <numerusform>%n orders taken back</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n orders called off</source>
+        <translation>
+            <numerusform>%n order called off</numerusform>
+            <numerusform>%n orders called off</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n parcels locked</source>
+        <translation>
+            <numerusform>%n parcel locked</numerusform>
+            <numerusform>%n parcels locked</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n parcels unlocked</source>
+        <translation>
+            <numerusform>%n parcel unlocked</numerusform>
+            <numerusform>%n parcels unlocked</numerusform>
         </translation>
     </message>
 </context>

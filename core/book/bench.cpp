@@ -16,29 +16,32 @@ using shop::ParcelState;
 
 constexpr auto before_courier = {ParcelState::planned, ParcelState::picked, ParcelState::packed, ParcelState::labelled};
 
-// A step that sets columns of one parcel in one of the given states.
+// A step that sets columns of parcels in one of the given states.
 template <class... Values>
-Done set(Book& book, StepKind kind, shop::ParcelId id, std::initializer_list<ParcelState> states,
+Done set(Book& book, StepKind kind, const std::vector<shop::ParcelId>& ids, std::initializer_list<ParcelState> states,
          const std::string& columns, const Values&... values)
 {
-    return in_step(book, kind, words_of(book, id), [&](Writer& writer) -> Allowed {
-        const auto parcel = parcel_in(book, id, states);
-        if (!parcel) return tl::unexpected(parcel.error());
-        writer.run(fmt::format("UPDATE parcel SET {} WHERE id = {}", columns, id.value), values...);
+    const Words words = ids.size() == 1 ? words_of(book, ids.front()) : Words{{"count", std::to_string(ids.size())}};
+    return in_step(book, kind, words, [&](Writer& writer) -> Allowed {
+        for (const shop::ParcelId id : ids) {
+            const auto parcel = parcel_in(book, id, states);
+            if (!parcel) return tl::unexpected(parcel.error());
+            writer.run(fmt::format("UPDATE parcel SET {} WHERE id = {}", columns, id.value), values...);
+        }
         return {};
     });
 }
 
 } // namespace
 
-Done lock_parcel(Book& book, shop::ParcelId id)
+Done lock_parcels(Book& book, const std::vector<shop::ParcelId>& ids)
 {
-    return set(book, StepKind::lock_parcel, id, before_courier, "locked = 1");
+    return set(book, StepKind::lock_parcel, ids, before_courier, "locked = 1");
 }
 
-Done unlock_parcel(Book& book, shop::ParcelId id)
+Done unlock_parcels(Book& book, const std::vector<shop::ParcelId>& ids)
 {
-    return set(book, StepKind::unlock_parcel, id, {ParcelState::planned}, "locked = 0, tray = '', round = 0");
+    return set(book, StepKind::unlock_parcel, ids, {ParcelState::planned}, "locked = 0, tray = '', round = 0");
 }
 
 int last_round(const Book& book)
@@ -190,7 +193,7 @@ Done mark_packed(Book& book, shop::ParcelId id)
 Done choose_service(Book& book, shop::ParcelId id, const std::string& carrier, const std::string& service,
                     std::optional<Money> postage)
 {
-    return set(book, StepKind::choose_service, id, before_courier,
+    return set(book, StepKind::choose_service, {id}, before_courier,
                "carrier = ?, service = ?, postage = ?, postage_currency = ?", carrier, service, postage);
 }
 
@@ -207,7 +210,7 @@ Done mark_labelled(Book& book, shop::ParcelId id)
 
 Done set_tracking(Book& book, shop::ParcelId id, const std::string& tracking)
 {
-    return set(book, StepKind::track, id,
+    return set(book, StepKind::track, {id},
                {ParcelState::planned, ParcelState::picked, ParcelState::packed, ParcelState::labelled,
                 ParcelState::handed_over, ParcelState::came_back},
                "tracking = ?", tracking);

@@ -107,21 +107,30 @@ Words words_of(const Book& book, shop::OrderId id)
     return held ? Words{{"shop", held->order.key.shop}, {"order", held->order.key.number}} : Words{};
 }
 
-// A step that only changes the state of an order.
-Done set_state(Book& book, StepKind kind, shop::OrderId id, std::initializer_list<shop::OrderState> from,
-               shop::OrderState to)
+// Which order, or how many.
+Words words_of(const Book& book, const OrderIds& ids)
 {
-    return in_step(book, kind, words_of(book, id), [&](Writer& writer) -> Allowed {
-        const auto held = order_in(book, id, from);
-        if (!held) return tl::unexpected(held.error());
-        writer.run("UPDATE orders SET state = ?, aside_reason = '', aside_until = NULL, changed = 0 WHERE id = ?",
-                   name_of(to), id);
+    return ids.size() == 1 ? words_of(book, ids.front()) : Words{{"count", std::to_string(ids.size())}};
+}
+
+// A step that only changes the state of orders; why they are aside and until when goes along.
+Done set_state(Book& book, StepKind kind, const OrderIds& ids, std::initializer_list<shop::OrderState> from,
+               shop::OrderState to, const std::string& reason = {}, std::optional<Date> until = std::nullopt)
+{
+    Words words = words_of(book, ids);
+    if (!reason.empty()) words["reason"] = reason;
+    return in_step(book, kind, words, [&](Writer& writer) -> Allowed {
+        for (const shop::OrderId id : ids) {
+            const auto held = order_in(book, id, from);
+            if (!held) return tl::unexpected(held.error());
+            // What lies aside keeps the mark that she has not seen what its shop changed.
+            writer.run("UPDATE orders SET state = ?1, aside_reason = ?2, aside_until = ?3, "
+                       "changed = iif(?1 = 'set aside', changed, 0) WHERE id = ?4",
+                       name_of(to), reason, until, id);
+        }
         return {};
     });
 }
-
-constexpr auto every_state = {shop::OrderState::arrived, shop::OrderState::checked, shop::OrderState::set_aside,
-                              shop::OrderState::called_off};
 
 } // namespace
 
@@ -184,47 +193,30 @@ Done edit_order(Book& book, shop::OrderId id, const shop::Order& edited)
     });
 }
 
-Done check_order(Book& book, shop::OrderId id)
+Done check_orders(Book& book, const OrderIds& ids)
 {
-    return set_state(book, StepKind::check_order, id, {shop::OrderState::arrived, shop::OrderState::checked},
-                     shop::OrderState::checked);
+    using S = shop::OrderState;
+    return set_state(book, StepKind::check_order, ids, {S::arrived, S::checked}, S::checked);
 }
 
-Done check_orders(Book& book, const std::vector<shop::OrderId>& ids)
+Done set_aside(Book& book, const OrderIds& ids, const std::string& reason, std::optional<Date> until)
 {
-    return in_step(book, StepKind::check_order, {{"count", std::to_string(ids.size())}},
-                   [&](Writer& writer) -> Allowed {
-                       for (const shop::OrderId id : ids) {
-                           const auto held = order_in(book, id, {shop::OrderState::arrived, shop::OrderState::checked});
-                           if (!held) return tl::unexpected(held.error());
-                           writer.run("UPDATE orders SET state = 'checked', changed = 0 WHERE id = ?", id);
-                       }
-                       return {};
-                   });
+    using S = shop::OrderState;
+    return set_state(book, StepKind::set_order_aside, ids, {S::arrived, S::checked, S::set_aside}, S::set_aside, reason,
+                     until);
 }
 
-Done set_aside(Book& book, shop::OrderId id, const std::string& reason, std::optional<Date> until)
+Done take_back(Book& book, const OrderIds& ids)
 {
-    return in_step(book, StepKind::set_order_aside, words_of(book, id), [&](Writer& writer) -> Allowed {
-        const auto held =
-            order_in(book, id, {shop::OrderState::arrived, shop::OrderState::checked, shop::OrderState::set_aside});
-        if (!held) return tl::unexpected(held.error());
-        writer.words["reason"] = reason;
-        writer.run("UPDATE orders SET state = 'set aside', aside_reason = ?, aside_until = ? WHERE id = ?", reason,
-                   until, id);
-        return {};
-    });
+    using S = shop::OrderState;
+    return set_state(book, StepKind::take_order_back, ids, {S::set_aside, S::called_off}, S::arrived);
 }
 
-Done take_back(Book& book, shop::OrderId id)
+Done call_off(Book& book, const OrderIds& ids)
 {
-    return set_state(book, StepKind::take_order_back, id, {shop::OrderState::set_aside, shop::OrderState::called_off},
-                     shop::OrderState::arrived);
-}
-
-Done call_off(Book& book, shop::OrderId id)
-{
-    return set_state(book, StepKind::call_order_off, id, every_state, shop::OrderState::called_off);
+    using S = shop::OrderState;
+    return set_state(book, StepKind::call_order_off, ids, {S::arrived, S::checked, S::set_aside, S::called_off},
+                     S::called_off);
 }
 
 Done look_at(Book& book, shop::OrderId id)

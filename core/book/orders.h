@@ -21,11 +21,28 @@ tl::expected<shop::OrderId, Refused> enter_order(Book& book, const shop::Order& 
 // address, lines, gift or service differ.
 Done edit_order(Book& book, shop::OrderId id, const shop::Order& order);
 
-Done check_order(Book& book, shop::OrderId id);
-Done check_orders(Book& book, const std::vector<shop::OrderId>& ids); // one step
-Done set_aside(Book& book, shop::OrderId id, const std::string& reason, std::optional<Date> until = std::nullopt);
-Done take_back(Book& book, shop::OrderId id); // from aside or called off to arrived
-Done call_off(Book& book, shop::OrderId id);
+// Several orders are one step: all of them, or none and why.
+using OrderIds = std::vector<shop::OrderId>;
+Done check_orders(Book& book, const OrderIds& ids);
+Done set_aside(Book& book, const OrderIds& ids, const std::string& reason, std::optional<Date> until = std::nullopt);
+Done take_back(Book& book, const OrderIds& ids); // from aside or called off to arrived
+Done call_off(Book& book, const OrderIds& ids);
+inline Done check_order(Book& book, shop::OrderId id)
+{
+    return check_orders(book, OrderIds{id});
+}
+inline Done set_aside(Book& book, shop::OrderId id, const std::string& reason, std::optional<Date> until = std::nullopt)
+{
+    return set_aside(book, OrderIds{id}, reason, until);
+}
+inline Done take_back(Book& book, shop::OrderId id)
+{
+    return take_back(book, OrderIds{id});
+}
+inline Done call_off(Book& book, shop::OrderId id)
+{
+    return call_off(book, OrderIds{id});
+}
 Done look_at(Book& book, shop::OrderId id); // she has seen what the shop changed
 
 // Packed together from now on; orders joined to `id` follow it. Only with the same joining key.

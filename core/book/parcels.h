@@ -51,8 +51,17 @@ Standing parcel_standing(const Book& book, const shop::Parcel& parcel);
 // She has looked at the changed order and the parcel still serves.
 Done accept_changes(Book& book, shop::ParcelId id);
 
-Done lock_parcel(Book& book, shop::ParcelId id);
-Done unlock_parcel(Book& book, shop::ParcelId id); // while planned
+// Several are one step: all of them, or none and why.
+Done lock_parcels(Book& book, const std::vector<shop::ParcelId>& ids);
+Done unlock_parcels(Book& book, const std::vector<shop::ParcelId>& ids); // while planned
+inline Done lock_parcel(Book& book, shop::ParcelId id)
+{
+    return lock_parcels(book, {id});
+}
+inline Done unlock_parcel(Book& book, shop::ParcelId id)
+{
+    return unlock_parcels(book, {id});
+}
 
 struct Tray {
     shop::ParcelId parcel;

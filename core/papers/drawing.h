@@ -55,6 +55,7 @@ struct View {
     std::optional<std::size_t> highlight; // index of a placement
     bool number_items = true;
     std::optional<int> number_layer; // number only this layer; nothing: all that is shown
+    double apart = 0;                // 0: as it lies; 1: each layer lifted clear of the one beneath, isometric only
     bool filler = false;             // hatch the empty space lightly
     int number_size = from_pt(10);
     int pen = 25;

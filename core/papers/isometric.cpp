@@ -20,17 +20,18 @@ Corner corner(double x, double y, double z)
 class Sketch {
 public:
     Sketch(const Arrangement& arrangement, const View& view)
-        : arrangement_(arrangement), view_(view), inner_(inner_of(arrangement))
+        : arrangement_(arrangement), view_(view), inner_(inner_of(arrangement)), drawn_(lifted())
     {
         list_.extent = view.extent;
         const double across = static_cast<double>((inner_.x + inner_.y).units);
-        const double upright = across / 2 + static_cast<double>(inner_.z.units);
+        const double tall = height();
+        const double upright = across / 2 + tall;
         const int margin = 2 * view.pen;
         to_paper_.scale =
             std::min((view.extent.width - margin) / (across * cos_30), (view.extent.height - margin) / upright);
         // Centred; the back corner of the floor is the origin of space.
         const double left = static_cast<double>(inner_.y.units) * cos_30 * to_paper_.scale;
-        const double top = static_cast<double>(inner_.z.units) * to_paper_.scale;
+        const double top = tall * to_paper_.scale;
         to_paper_.origin = {(view.extent.width - across * cos_30 * to_paper_.scale) / 2 + left,
                             (view.extent.height - upright * to_paper_.scale) / 2 + top};
     }
@@ -38,9 +39,10 @@ public:
     DisplayList draw()
     {
         far_walls();
-        const std::vector<Part> parts = painting_order(arrangement_.placements, shown());
+        const std::vector<Part> parts = painting_order(drawn_, shown());
         for (const Part& part : parts) {
-            if (arrangement_.placements[part.whole].axis)
+            way_down(part);
+            if (drawn_[part.whole].axis)
                 round(part.whole);
             else
                 block(part);
@@ -57,6 +59,48 @@ private:
         if (a.cut_height) inner.z = *a.cut_height;
         if (a.form.kind == OuterKind::board_mailer && a.contents_thickness.units > 0) inner.z = a.contents_thickness;
         return inner;
+    }
+
+    // Where each placement is drawn. A layer's lift shows half of what lies beneath: more would make all small.
+    std::vector<fitting::Placement> lifted() const
+    {
+        std::vector<fitting::Placement> placements = arrangement_.placements;
+        const std::vector<int> layer = layers(placements);
+        const double a_layer = view_.apart * static_cast<double>((inner_.x + inner_.y).units) / 4;
+        for (std::size_t i = 0; i < layer.size(); ++i) {
+            placements[i].at.z += Length{std::llround(a_layer * (layer[i] - 1))};
+        }
+        return placements;
+    }
+    // Of all that is drawn above the back corner of the floor, on paper, in units of space. What stands further to the
+    // front comes to lie lower.
+    double height() const
+    {
+        auto top = static_cast<double>(inner_.z.units);
+        for (const fitting::Placement& p : drawn_) {
+            const auto lower = static_cast<double>((p.at.x + p.at.y).units) / 2;
+            top = std::max(top, static_cast<double>((p.at.z + p.size.z).units) - lower);
+        }
+        return top;
+    }
+
+    // From the foot of what was lifted to where it goes.
+    void way_down(const Part& part)
+    {
+        const fitting::Placement &up = drawn_[part.whole], &down = arrangement_.placements[part.whole];
+        if (up.at.z == down.at.z || part.at.z != up.at.z) return;
+        const Solid from = solid_of(up.at, up.size), to = solid_of(down.at, down.size);
+        const auto at = [](std::int64_t x, std::int64_t y, std::int64_t z) {
+            return corner(static_cast<double>(x), static_cast<double>(y), static_cast<double>(z));
+        };
+        const Pen pen{Role::accent, thin, Pen::Dash::dashed};
+        if (up.axis) { // a round good has no corners: from its middle
+            const std::int64_t x = (from.low[0] + from.high[0]) / 2, y = (from.low[1] + from.high[1]) / 2;
+            return line(at(x, y, from.low[2]), at(x, y, to.low[2]), pen);
+        }
+        line(at(from.low[0], from.high[1], from.low[2]), at(to.low[0], to.high[1], to.low[2]), pen);
+        line(at(from.high[0], from.high[1], from.low[2]), at(to.high[0], to.high[1], to.low[2]), pen);
+        line(at(from.high[0], from.low[1], from.low[2]), at(to.high[0], to.low[1], to.low[2]), pen);
     }
 
     std::vector<std::size_t> shown() const
@@ -154,7 +198,7 @@ private:
 
     void block(const Part& part)
     {
-        const fitting::Placement& whole = arrangement_.placements[part.whole];
+        const fitting::Placement& whole = drawn_[part.whole];
         const Solid s = solid_of(part.at, part.size), w = solid_of(whole.at, whole.size);
         const auto low = [&](std::size_t k) { return static_cast<double>(s.low[k]); };
         const auto high = [&](std::size_t k) { return static_cast<double>(s.high[k]); };
@@ -259,7 +303,7 @@ private:
 
     void round(std::size_t i)
     {
-        const fitting::Placement& p = arrangement_.placements[i];
+        const fitting::Placement& p = drawn_[i];
         const Cap cap = cap_of(p);
         const double turn = cap.turn * std::acos(-1.0) / 180;
         const double first = cap.radius * std::sqrt(1.5), second = cap.radius * std::sqrt(0.5);
@@ -373,7 +417,7 @@ private:
                 }
                 return seen(at);
             };
-            const std::vector<Spot> spots = places_for_number(arrangement_.placements[i]);
+            const std::vector<Spot> spots = places_for_number(drawn_[i]);
             auto best = std::find_if(spots.begin(), spots.end(), [&](Spot at) { return free(at) && all_seen(at); });
             if (best == spots.end()) {
                 best = std::find_if(spots.begin(), spots.end(), [&](Spot at) { return free(at) && seen(at); });
@@ -389,6 +433,7 @@ private:
     const Arrangement& arrangement_;
     const View& view_;
     Size inner_;
+    std::vector<fitting::Placement> drawn_;
     Isometry to_paper_;
     DisplayList list_;
 };

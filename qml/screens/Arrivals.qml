@@ -24,6 +24,7 @@ Page {
     }
 
     readonly property bool wide: width > 1000
+    readonly property int marked: controller.matching ? 0 : controller.orders.marked
 
     headline: controller.matching ? qsTr("Which column is what?") : controller.headline
     aside: controller.matching ? controller.fileFacts : ""
@@ -33,6 +34,9 @@ Page {
         list.currentIndex = row;
         const order = screen.controller.orders.value(row, "order");
         if (order !== undefined) screen.controller.look(order);
+    }
+    function askAside() {
+        if (controller.current) aside.ask(controller.current, marked > 1 ? qsTr("%1 orders").arg(marked) : detail.heading);
     }
     function askFile() {
         files.open();
@@ -68,7 +72,7 @@ Page {
             if (controller.current) controller.check(controller.current);
             break;
         case Qt.Key_S:
-            if (controller.current) aside.ask(controller.current, detail.heading);
+            askAside();
             break;
         case Qt.Key_X:
             if (controller.current) controller.callOff(controller.current);
@@ -91,12 +95,15 @@ Page {
     }
 
     headRight: [
-        TextField {
-            visible: !screen.controller.empty && !screen.controller.matching && screen.wide
-            placeholderText: qsTr("Type to filter")
+        SortButton {
+            visible: screen.controller.orders.total > 1 && !screen.controller.matching && screen.wide
+            rows: screen.controller.orders
+        },
+        FilterField {
             label: qsTr("Filter the orders")
-            implicitWidth: 180
-            onTextChanged: screen.controller.orders.filter = text
+            rows: screen.controller.orders
+            list: list
+            roomy: screen.controller.orders.total > 1 && !screen.controller.matching && screen.wide
         },
         Button {
             visible: !screen.controller.empty && !screen.controller.matching
@@ -142,19 +149,14 @@ Page {
         visible: !screen.controller.empty && !screen.controller.matching
         spacing: 24
 
-        ListView {
+        MarkList {
             id: list
             visible: !screen.tight || !detail.typing
             Layout.fillHeight: true
             Layout.fillWidth: true
             Layout.preferredWidth: 3
-            focus: true
-            activeFocusOnTab: true
-            clip: true
-            model: screen.controller.orders
-            boundsBehavior: Flickable.StopAtBounds
-            keyNavigationEnabled: true
-            Accessible.role: Accessible.List
+            rows: screen.controller.orders
+            inHand: () => rows.rowOf(screen.controller.current)
             Accessible.name: qsTr("Orders")
             onCurrentIndexChanged: if (activeFocus) screen.lookAt(currentIndex)
             onCountChanged: if (count > 0 && !screen.controller.current) screen.lookAt(0)
@@ -175,18 +177,29 @@ Page {
                 required property bool blocks
                 required property bool isAside
                 required property bool ready
+                required property bool isMarked
 
                 implicitHeight: problem ? 84 : 64
                 current: screen.controller.current === order
-                sentence: [number, buyer, place, contents, problem].filter(words => words !== "").join(", ")
+                sentence: [isMarked ? qsTr("marked") : "", number, buyer, place, contents, problem].filter(words => words !== "").join(", ")
                 onPressed: {
                     list.forceActiveFocus();
                     screen.lookAt(index);
                 }
+                onHeld: screen.controller.orders.mark(index)
 
+                MarkBox {
+                    id: box
+                    visible: screen.wide || row.isMarked
+                    anchors.verticalCenter: parent.verticalCenter
+                    marked: row.isMarked
+                    Accessible.name: qsTr("Mark %1").arg(row.number)
+                    onClicked: screen.controller.orders.mark(row.index)
+                }
                 Column {
                     anchors.verticalCenter: parent.verticalCenter
-                    width: parent.width - 220
+                    x: box.visible ? 40 : 0
+                    width: parent.width - x - 220
                     spacing: 2
                     Row {
                         width: parent.width
@@ -260,7 +273,7 @@ Page {
             Layout.maximumWidth: 520
             Layout.bottomMargin: 16
             controller: screen.controller
-            onAsideAsked: aside.ask(screen.controller.current, detail.heading)
+            onAsideAsked: screen.askAside()
             onTyped: list.forceActiveFocus()
         }
     }
@@ -272,8 +285,8 @@ Page {
     }
 
     foot: Foot {
-        strong: screen.controller.matching ? screen.controller.stillMissing || qsTr("All that is needed is there") : screen.controller.summary
-        quiet: screen.controller.matching ? qsTr("Remembered for this shop: next time its files go straight in.") : screen.controller.outcome
+        strong: screen.marked > 0 ? qsTr("%1 marked").arg(screen.marked) : screen.controller.matching ? screen.controller.stillMissing || qsTr("All that is needed is there") : screen.controller.summary
+        quiet: screen.marked > 0 ? qsTr("Enter checks them, S sets them aside, X calls them off, B takes them back, Esc unmarks them.") : screen.controller.matching ? qsTr("Remembered for this shop: next time its files go straight in.") : screen.controller.outcome
         Button {
             visible: screen.controller.matching
             text: qsTr("Leave the file")

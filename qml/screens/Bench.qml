@@ -19,6 +19,7 @@ Page {
     least: tight && controller.weighing && !controller.empty ? 420 : 0
 
     readonly property bool narrow: width < 1000
+    property bool apart: false
 
     function overrule() {
         if (controller.verdictKind >= 2) why.ask(controller.verdict);
@@ -61,6 +62,9 @@ Page {
             break;
         case Qt.Key_Y:
             overrule();
+            break;
+        case Qt.Key_T:
+            apart = !apart;
             break;
         case Qt.Key_Up:
         case Qt.Key_Plus:
@@ -142,6 +146,12 @@ Page {
                     anchors.bottomMargin: 48
                     scene: screen.controller.scene
                     upToLayer: screen.controller.layer
+                    apart: screen.apart && screen.controller.comesApart ? 1 : 0
+                    Behavior on apart { // where each layer went
+                        NumberAnimation {
+                            duration: Theme.motion
+                        }
+                    }
                     highlight: screen.controller.highlight
                     sheet: Theme.sheet
                     paper: Theme.paper
@@ -187,6 +197,14 @@ Page {
                     y: 12
                     spacing: -8
                     visible: screen.controller.layers > 1
+                    Button {
+                        visible: screen.controller.comesApart
+                        anchors.right: parent.right
+                        flat: true
+                        text: screen.apart ? qsTr("Together") : qsTr("Take apart")
+                        keyHint: "T"
+                        onClicked: screen.apart = !screen.apart
+                    }
                     Label {
                         visible: !screen.narrow // the slider says it
                         anchors.right: parent.right

@@ -43,11 +43,14 @@ Page {
     }
 
     headRight: [
-        TextField {
-            placeholderText: qsTr("Type to filter")
+        SortButton {
+            visible: screen.controller.rows.total > 1 && !screen.tight
+            rows: screen.controller.rows
+        },
+        FilterField {
             label: qsTr("Filter the goods")
-            implicitWidth: 200
-            onTextChanged: screen.controller.rows.filter = text
+            rows: screen.controller.rows
+            list: list
         },
         Button {
             text: qsTr("New good")

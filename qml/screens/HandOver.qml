@@ -196,11 +196,14 @@ Page {
                 font.pixelSize: Theme.strong
                 Layout.fillWidth: true
             }
-            TextField {
-                placeholderText: qsTr("Type to filter")
+            SortButton {
+                visible: screen.controller.parcels.total > 1 && !screen.tight
+                rows: screen.controller.parcels
+            }
+            FilterField {
                 label: qsTr("Filter the parcels")
-                implicitWidth: 180
-                onTextChanged: screen.controller.parcels.filter = text
+                rows: screen.controller.parcels
+                list: list
             }
             Button {
                 text: qsTr("Tracking number")

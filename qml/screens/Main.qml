@@ -72,6 +72,11 @@ Window {
     }
     Shortcut {
         enabled: window.free
+        sequences: ["Ctrl+Y", "Ctrl+Shift+Z"]
+        onActivated: window.desk.redo()
+    }
+    Shortcut {
+        enabled: window.free
         sequence: "Ctrl+P"
         onActivated: window.desk.mendPrinting()
     }
@@ -130,9 +135,11 @@ Window {
         width: parent.width
         notice: window.desk.notice
         undoWords: window.desk.undoWords
+        redoWords: window.desk.redoWords
         trouble: window.desk.printTrouble
         remedy: window.desk.printRemedy
         onUndo: window.desk.undo()
+        onRedo: window.desk.redo()
         onMend: window.desk.mendPrinting()
         papers: window.desk.hasPapers
         onPapersAsked: window.desk.lookAtPapers()

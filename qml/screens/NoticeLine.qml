@@ -8,6 +8,7 @@ Rectangle {
 
     required property string notice
     required property string undoWords
+    required property string redoWords
     required property string trouble // of the printer
     required property string remedy
 
@@ -15,9 +16,10 @@ Rectangle {
 
     signal papersAsked
     signal undo
+    signal redo
     signal mend
 
-    implicitHeight: notice || undoWords || trouble || papers ? (width < 800 ? 36 : 44) : 0
+    implicitHeight: notice || undoWords || redoWords || trouble || papers ? (width < 800 ? 36 : 44) : 0
     visible: implicitHeight > 0
     color: Theme.sheet
 
@@ -63,6 +65,15 @@ Rectangle {
             keyHint: qsTr("Ctrl Z")
             font.pixelSize: Theme.small
             onClicked: line.undo()
+        }
+        Button {
+            flat: true
+            visible: line.redoWords !== ""
+            text: line.width < 1000 ? qsTr("Again") : line.redoWords
+            keyHint: qsTr("Ctrl Y")
+            font.pixelSize: Theme.small
+            Accessible.name: line.redoWords
+            onClicked: line.redo()
         }
         Button {
             flat: true

@@ -12,6 +12,7 @@ FocusScope {
     property int gap: 16
     default property alias content: column.data
     property alias buttons: buttonRow.data
+    readonly property real scrolled: flick.contentY
 
     signal opened
     signal closed

@@ -47,12 +47,15 @@ Page {
     }
 
     headRight: [
-        TextField {
-            visible: screen.controller.rows.total > 5 && screen.width > 1000
-            placeholderText: qsTr("Type to filter")
+        SortButton {
+            visible: screen.controller.rows.total > 1 && screen.width > 1000
+            rows: screen.controller.rows
+        },
+        FilterField {
             label: qsTr("Filter the parcels")
-            implicitWidth: 180
-            onTextChanged: screen.controller.rows.filter = text
+            rows: screen.controller.rows
+            list: list
+            roomy: screen.controller.rows.total > 5 && screen.width > 1000
         },
         Button {
             visible: !screen.controller.empty
@@ -155,20 +158,15 @@ Page {
             }
         }
 
-        ListView {
+        MarkList {
             id: list
             Layout.fillWidth: true
             Layout.fillHeight: true
-            focus: true
-            activeFocusOnTab: true
-            clip: true
             spacing: 8
-            model: screen.controller.rows
+            rows: screen.controller.rows
             onCountChanged: if (currentIndex < 0 && count > 0) currentIndex = 0
-            boundsBehavior: Flickable.StopAtBounds
             highlightMoveDuration: Theme.motion
             opacity: screen.controller.working ? 0.5 : 1
-            Accessible.role: Accessible.List
             Accessible.name: qsTr("Parcels")
 
             delegate: PlanRow {
@@ -180,6 +178,7 @@ Page {
                 }
                 onOpened: choice.ask(index)
                 onLockAsked: screen.controller.toggleLock(index)
+                onMarkAsked: screen.controller.rows.mark(index)
             }
             ScrollMark {
                 flickable: list
@@ -188,7 +187,7 @@ Page {
     }
 
     foot: Foot {
-        strong: screen.controller.totals
+        strong: screen.controller.rows.marked > 0 ? qsTr("%1 marked: L keeps or lets go, Esc unmarks").arg(screen.controller.rows.marked) : screen.controller.totals
         quiet: screen.controller.savings
         warning: screen.controller.shortages
         Button {

@@ -25,23 +25,26 @@ Sheet {
     required property string cheaper
     required property bool locked
     required property string sentence
+    required property bool isMarked
 
     property bool current: false
 
     signal pressed
     signal opened
     signal lockAsked
+    signal markAsked
 
     implicitHeight: 128
     border.color: current ? Theme.accent : Theme.hairline
     border.width: current ? 2 : 1
     Accessible.role: Accessible.ListItem
-    Accessible.name: sentence
+    Accessible.name: isMarked ? qsTr("marked, %1").arg(sentence) : sentence
     Accessible.onPressAction: opened()
 
     TapHandler {
         onTapped: row.pressed()
         onDoubleTapped: row.opened()
+        onLongPressed: row.markAsked()
     }
 
     RowLayout {
@@ -60,6 +63,12 @@ Sheet {
             RowLayout {
                 spacing: 8
                 Layout.fillWidth: true
+                MarkBox {
+                    marked: row.isMarked
+                    implicitHeight: 24
+                    Accessible.name: qsTr("Mark %1").arg(row.number)
+                    onClicked: row.markAsked()
+                }
                 Label {
                     text: row.number
                     font.bold: true

@@ -59,7 +59,7 @@ Item {
                 Layout.fillWidth: true
                 Layout.fillHeight: false
                 Label {
-                    text: scale.controller.reading || qsTr("– g")
+                    text: scale.controller.reading || "– " + scale.controller.weightUnit
                     quiet: scale.controller.reading === ""
                     font.pixelSize: Theme.now
                     font.bold: true
@@ -70,7 +70,7 @@ Item {
                     id: entry
                     implicitWidth: 120
                     implicitHeight: Theme.target
-                    unit: qsTr("g")
+                    unit: scale.controller.weightUnit
                     label: qsTr("Weight from the scale")
                     placeholderText: qsTr("scale, W")
                     inputMethodHints: Qt.ImhFormattedNumbersOnly

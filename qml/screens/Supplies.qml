@@ -58,11 +58,15 @@ Page {
     }
 
     headRight: [
-        TextField {
-            placeholderText: qsTr("Filter")
+        SortButton {
+            visible: screen.controller.rows.total > 1 && !screen.tight
+            rows: screen.controller.rows
+        },
+        FilterField {
             label: qsTr("Filter the supplies")
             implicitWidth: 112
-            onTextChanged: screen.controller.rows.filter = text
+            rows: screen.controller.rows
+            list: list
         },
         Button {
             text: qsTr("New")

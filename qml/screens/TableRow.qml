@@ -12,6 +12,7 @@ Item {
 
     signal pressed
     signal opened
+    signal held // pressed long
 
     implicitHeight: 56
     width: ListView.view ? ListView.view.width : implicitWidth
@@ -38,6 +39,7 @@ Item {
     TapHandler {
         onTapped: row.pressed()
         onDoubleTapped: row.opened()
+        onLongPressed: row.held()
     }
     Item {
         id: inner

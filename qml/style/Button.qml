@@ -23,6 +23,7 @@ T.Button {
     font.pixelSize: primary && size > Theme.target ? Theme.strong : Theme.body
     font.bold: primary
     hoverEnabled: true
+    focusPolicy: Qt.TabFocus // a press leaves the keys where they are
 
     Accessible.name: text
     Accessible.description: keyHint

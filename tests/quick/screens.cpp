@@ -150,6 +150,11 @@ int main(int argc, char** argv)
         pictures.press(Qt::Key_S);
         pictures.take(QStringLiteral("arrivals_set_aside"));
         pictures.press(Qt::Key_Escape);
+        pictures.press(Qt::Key_Space);
+        pictures.press(Qt::Key_Down);
+        pictures.press(Qt::Key_Space);
+        pictures.take(QStringLiteral("arrivals_marked"));
+        pictures.press(Qt::Key_Escape);
     }
     desk.arrivals()->openFile(QUrl::fromLocalFile(unknown_table(QDir(folder.path()))));
     pictures.take(QStringLiteral("arrivals_columns"));
@@ -157,6 +162,11 @@ int main(int argc, char** argv)
     pictures.press(Qt::Key_F2);
     pictures.press(Qt::Key_O);
     pictures.take(QStringLiteral("plan_another_outer"));
+    if (desk.plan()->choices()->count() > 1) {
+        pictures.press(Qt::Key_Down);
+        for (int waits = 0; desk.plan()->comparison()->working() && waits < 100; ++waits) QTest::qWait(100);
+        pictures.take(QStringLiteral("plan_two_outers"));
+    }
     pictures.press(Qt::Key_Escape);
     desk.setPlace(Place::Cupboard);
     const std::array<const char*, 7> shelves{"goods", "supplies", "rates",      "records",
@@ -224,6 +234,11 @@ int main(int argc, char** argv)
     if (!desk.bench()->empty()) {
         while (!desk.bench()->weighing() && desk.bench()->currentStep() + 1 < desk.bench()->stepCount()) {
             if (desk.bench()->currentStep() == 2) pictures.take(QStringLiteral("bench_step"));
+            if (desk.bench()->currentStep() == 2 && desk.bench()->comesApart()) {
+                pictures.press(Qt::Key_T);
+                pictures.take(QStringLiteral("bench_apart"));
+                pictures.press(Qt::Key_T);
+            }
             pictures.press(Qt::Key_Space);
         }
         const double expected = desk.bench()->ruler().expected;

@@ -42,7 +42,6 @@ QML_PACKAGES = {
     "QtQuick.Dialogs": "qml6-module-qtquick-dialogs",
     "QtQml": "qml6-module-qtqml",
     "QtQml.Models": "qml6-module-qtqml-models",
-    "QtMultimedia": "qml6-module-qtmultimedia",
     "QtTest": "qml6-module-qttest",
 }
 OWN_MODULES = {"Stowbench.App", "Stowbench.Style", "Stowbench.Screens"}

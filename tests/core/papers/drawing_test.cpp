@@ -197,6 +197,7 @@ TEST(Isometric, StaysInsideItsExtentAndFillsIt)
         view.extent = {*rc::gen::inRange(2000, 20000), *rc::gen::inRange(2000, 20000)};
         view.number_size = 100;
         view.filler = true;
+        view.apart = *rc::gen::inRange(0, 3) / 2.0;
         const auto list = draw(carton_of(*heaps()), view);
         const auto box = bounds(list);
         RC_ASSERT(box.has_value());
@@ -281,6 +282,49 @@ TEST(Isometric, ShowsTheOneToLookAtInTheAccent)
     EXPECT_EQ(accents(), 0);
     view.highlight = 1;
     EXPECT_EQ(accents(), 3); // its three faces
+}
+
+// Lifted layers go straight up, each by as much again, and dashed lines tell where they came from.
+TEST(Isometric, TakesTheLayersApart)
+{
+    const Arrangement a =
+        carton_of({block("low", {}, whole_mm(60, 60, 20)), block("middle", whole_mm(0, 0, 20), whole_mm(50, 50, 20)),
+                   block("top", whole_mm(0, 0, 40), whole_mm(40, 40, 20))},
+                  whole_mm(80, 80, 80));
+    View view;
+    view.extent = {20000, 20000};
+    view.number_items = false;
+    struct Feet {
+        std::vector<Point> near_corners; // of the three tops, lowest first
+        int ways = 0;
+    };
+    const auto feet = [&] {
+        Feet found;
+        for (const Mark& mark : draw(a, view).marks) {
+            const auto* path = std::get_if<Path>(&mark);
+            if (path == nullptr) continue;
+            if (path->pen && path->pen->role == Role::accent && path->pen->dash == Pen::Dash::dashed) ++found.ways;
+            const bool top = path->fill && path->fill->shade == Shade::lit && path->fill->role != Role::board;
+            if (top) found.near_corners.push_back(path->points[2]);
+        }
+        return found;
+    };
+    const Feet together = feet();
+    view.apart = 1;
+    const Feet apart = feet();
+    ASSERT_EQ(together.near_corners.size(), 3U);
+    ASSERT_EQ(apart.near_corners.size(), 3U);
+    EXPECT_EQ(together.ways, 0);
+    EXPECT_EQ(apart.ways, 6); // three corners of each lifted block
+
+    // Steps of 20 mm between the tops and 10 mm along both axes: 20 + 10 down the paper as it lies; lifted, a quarter
+    // of 80 + 80 mm more. The scale is what fills the height: (80 + 80) / 2 + 80, or with the top layer at 140 mm.
+    const double as_it_lies = (20000 - 2 * 25) / 160.0, lifted = (20000 - 2 * 25) / 220.0;
+    for (const std::size_t k : {0U, 1U}) {
+        EXPECT_NEAR(together.near_corners[k].y - together.near_corners[k + 1].y, 30 * as_it_lies, 2);
+        EXPECT_NEAR(apart.near_corners[k].y - apart.near_corners[k + 1].y, 70 * lifted, 2);
+        EXPECT_EQ(apart.near_corners[k].x, apart.near_corners[k + 1].x);
+    }
 }
 
 TEST(Isometric, DashesTheNearWallsAfterTheContents)

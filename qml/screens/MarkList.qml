@@ -1,0 +1,59 @@
+// A list whose rows can be marked to be treated together: Space, Shift with the arrows, Ctrl A; Esc lets go.
+import QtQuick
+import Stowbench.App
+import Stowbench.Style
+
+ListView {
+    id: list
+
+    required property RowModel rows
+    property var inHand: () => currentIndex // the row that the keys speak about
+
+    property var before: 0 // the row she was at, where sorting and filtering move it
+    Connections {
+        target: list.rows
+        function onModelAboutToBeReset() {
+            list.before = list.rows.idAt(list.inHand());
+        }
+        function onOrderChanged() {
+            list.follow();
+        }
+        function onFilterChanged() {
+            list.follow();
+        }
+    }
+    function follow() {
+        const at = rows.rowOf(before);
+        if (at < 0) return;
+        currentIndex = at;
+        positionViewAtIndex(at, ListView.Contain);
+    }
+
+    focus: true
+    activeFocusOnTab: true
+    clip: true
+    model: rows
+    boundsBehavior: Flickable.StopAtBounds
+    keyNavigationEnabled: true
+    Accessible.role: Accessible.List
+
+    Keys.onPressed: event => {
+        const down = event.key === Qt.Key_Down;
+        event.accepted = true;
+        if (event.key === Qt.Key_Space && !event.modifiers) {
+            rows.mark(inHand());
+        } else if ((down || event.key === Qt.Key_Up) && event.modifiers === Qt.ShiftModifier) {
+            const from = inHand();
+            currentIndex = from;
+            if (down) incrementCurrentIndex();
+            else decrementCurrentIndex();
+            rows.markFrom(from, currentIndex);
+        } else if (event.key === Qt.Key_A && event.modifiers === Qt.ControlModifier) {
+            rows.markAll();
+        } else if (event.key === Qt.Key_Escape && rows.marked > 0) {
+            rows.unmark();
+        } else {
+            event.accepted = false;
+        }
+    }
+}

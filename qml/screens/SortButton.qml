@@ -1,0 +1,22 @@
+// How the rows are sorted; a press sorts them another way.
+import QtQuick
+import Stowbench.App
+import Stowbench.Style
+
+Button {
+    id: button
+
+    required property RowModel rows
+
+    flat: true
+    text: rows.order
+    keyHint: "F7"
+    Accessible.name: qsTr("Sorted: %1").arg(text)
+    onClicked: rows.nextOrder()
+
+    Shortcut {
+        sequence: "F7"
+        enabled: button.visible
+        onActivated: button.rows.nextOrder()
+    }
+}
