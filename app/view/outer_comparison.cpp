@@ -206,7 +206,7 @@ void OuterComparison::show()
     facts_.show(std::move(facts));
 
     if (other_ && !other_->plan) {
-        verdict_ = tr("%1 does not take it: %2").arg(this->other(), why_not(other_->plan.error()));
+        verdict_ = this->other() + QStringLiteral(": ") + why_not(other_->plan.error());
     } else if (held != nullptr && other != nullptr) {
         const auto a = in_all(*held), b = in_all(*other);
         if (!b)

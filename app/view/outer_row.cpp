@@ -14,9 +14,6 @@ namespace {
 
 constexpr double words_height = 40, between = 24;
 
-// Small outers are never blown up past this: 0.55 pixels a millimetre, so that rows stay comparable.
-constexpr double most_pixels_a_mm = 0.55;
-
 } // namespace
 
 OuterRow::OuterRow(QQuickItem* parent) : DrawingItem(parent)
@@ -55,7 +52,7 @@ void OuterRow::paint(QPainter* painter)
                               static_cast<int>(floor * hundredths_a_pixel)};
 
     // One scale for the row: what suits the largest outer alone in its column suits all.
-    papers::Scale scale{static_cast<std::int64_t>(most_pixels_a_mm * hundredths_a_pixel * 10), 100};
+    papers::Scale scale{static_cast<std::int64_t>(most_pixels_a_mm_ * hundredths_a_pixel * 10), 100};
     for (const auto& outer : shown) {
         const auto& a = outer.arrangement;
         const auto own = papers::common_scale({closed_size(a.form, a.contents_thickness, a.cut_height)}, room, 0);

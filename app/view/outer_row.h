@@ -11,6 +11,8 @@ class OuterRow : public DrawingItem {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(stow::view::OuterRowScene scene READ scene WRITE setScene NOTIFY sceneChanged)
+    // Small outers are never blown up past this, so that rows of a list stay comparable.
+    Q_PROPERTY(qreal mostPixelsPerMm MEMBER most_pixels_a_mm_ NOTIFY sceneChanged)
     Q_PROPERTY(QString sentence READ sentence NOTIFY sceneChanged)
 public:
     explicit OuterRow(QQuickItem* parent = nullptr);
@@ -25,6 +27,7 @@ signals:
 
 private:
     OuterRowScene scene_;
+    qreal most_pixels_a_mm_ = 0.55;
 };
 
 } // namespace stow::view

@@ -24,6 +24,16 @@ std::optional<Size> size_of(const planning::ParcelPlan& plan, const std::string&
     return found != plan.items.end() ? std::optional(bounding_size(found->shape)) : std::nullopt;
 }
 
+// Beside one much longer than itself, the chosen outer would be drawn too small to see anything in it.
+std::vector<planning::PassedOver> comparable(const planning::ParcelPlan& plan, const OuterForm& chosen)
+{
+    const auto longest = [](const OuterForm& form) { return std::max({form.inner.x, form.inner.y, form.inner.z}); };
+    std::vector<planning::PassedOver> near;
+    std::copy_if(plan.passed_over.begin(), plan.passed_over.end(), std::back_inserter(near),
+                 [&](const auto& passed) { return longest(passed.form) * 2 <= longest(chosen) * 3; });
+    return near.empty() ? plan.passed_over : near;
+}
+
 } // namespace
 
 papers::Arrangement arrangement_of(const Day& day, const planning::ParcelPlan& plan)
@@ -44,10 +54,12 @@ papers::Arrangement arrangement_of(const Day& day, const planning::ParcelPlan& p
 OuterRowScene outer_row(const Day& day, const planning::ParcelPlan& plan)
 {
     OuterRowScene scene;
+    OuterRowScene::Outer chosen;
+    chosen.arrangement = arrangement_of(day, plan);
     QStringList said;
-    const std::size_t all = plan.passed_over.size();
-    for (std::size_t i = all > most_refused ? all - most_refused : 0; i < all; ++i) {
-        const planning::PassedOver& passed = plan.passed_over[i];
+    const std::vector<planning::PassedOver> near = comparable(plan, chosen.arrangement.form);
+    for (std::size_t i = near.size() > most_refused ? near.size() - most_refused : 0; i < near.size(); ++i) {
+        const planning::PassedOver& passed = near[i];
         OuterRowScene::Outer outer;
         outer.arrangement.form = passed.form;
         outer.standing = papers::Standing::passed_over;
@@ -57,8 +69,6 @@ OuterRowScene outer_row(const Day& day, const planning::ParcelPlan& plan)
         said += outer.name + QStringLiteral(": ") + outer.words;
         scene.outers.push_back(std::move(outer));
     }
-    OuterRowScene::Outer chosen;
-    chosen.arrangement = arrangement_of(day, plan);
     chosen.standing = papers::Standing::chosen;
     chosen.name = text(plan.outer.text);
     if (plan.cut_at) chosen.name = Say::tr("%1 cut to %2").arg(chosen.name, words::length(*plan.cut_at));

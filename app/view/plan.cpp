@@ -289,12 +289,14 @@ void PlanController::askOuters(int index)
                 choice.words = words::reason(*found);
                 choice.possible = found->why != planning::PassedOver::Why::does_not_fit || found->gives.units > 0;
             }
-            if (code == held->plan.outer) choice.words = joined({tr("chosen now"), choice.words});
+            if (code == held->plan.outer) choice.words = tr("chosen now");
             choices.push_back(std::move(choice));
         }
         std::stable_sort(choices.begin(), choices.end(), [&](const auto& a, const auto& b) {
             const auto order = [&](const auto& c) {
-                return c.code == text(held->plan.outer.text) ? 0 : c.possible ? 1 : 2;
+                const OuterForm& form = *day_.cupboard().supply({utf8(c.code)})->form;
+                const int rank = c.code == text(held->plan.outer.text) ? 0 : c.possible ? 1 : 2;
+                return std::pair(rank, form.inner.x * form.inner.y * form.inner.z);
             };
             return order(a) < order(b);
         });

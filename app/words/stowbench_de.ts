@@ -2278,6 +2278,10 @@
             <source>Sorted: %1</source>
             <translation>Sortiert: %1</translation>
         </message>
+        <message>
+            <source>Sort</source>
+            <translation>Sort.</translation>
+        </message>
     </context>
     <context>
         <name>StopWord</name>
@@ -4338,10 +4342,6 @@
             <translation>angesehen</translation>
         </message>
         <message>
-            <source>%1 does not take it: %2</source>
-            <translation>%1 nimmt es nicht auf: %2</translation>
-        </message>
-        <message>
             <source>%1 holds it, but no service takes it</source>
             <translation>%1 nimmt es auf, doch kein Dienst befördert es</translation>
         </message>
@@ -5363,15 +5363,15 @@
         <message numerus="yes">
             <source>%n supplies, enough of all</source>
             <translation>
-                <numerusform>%n Packmittel, von allem genug</numerusform>
-                <numerusform>%n Packmittel, von allem genug</numerusform>
+                <numerusform>%n Packmittel, alles da</numerusform>
+                <numerusform>%n Packmittel, alles da</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n supplies to reorder</source>
             <translation>
-                <numerusform>%n Packmittel nachzubestellen</numerusform>
-                <numerusform>%n Packmittel nachzubestellen</numerusform>
+                <numerusform>%n nachzubestellen</numerusform>
+                <numerusform>%n nachzubestellen</numerusform>
             </translation>
         </message>
         <message>

@@ -214,6 +214,7 @@ Page {
                             anchors.baseline: numberText.baseline
                             width: parent.width - numberText.width - 8
                             text: row.place ? row.buyer + ", " + row.place : row.buyer
+                            shortens: true // the order beside it says it whole
                         }
                     }
                     Label {

@@ -102,11 +102,12 @@ Panel {
             transform: Translate {
                 y: panel.scrolled
             }
-            spacing: 8
+            spacing: 4
 
             OuterRow {
                 Layout.fillWidth: true
-                Layout.preferredHeight: 220
+                Layout.preferredHeight: 208
+                mostPixelsPerMm: 1.2
                 scene: panel.comparison.scene
                 sheet: Theme.sheet
                 ink: Theme.ink

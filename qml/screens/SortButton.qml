@@ -7,11 +7,12 @@ Button {
     id: button
 
     required property RowModel rows
+    property bool brief: false // where there is no room for the order's name
 
     flat: true
-    text: rows.order
+    text: brief ? qsTr("Sort") : rows.order
     keyHint: "F7"
-    Accessible.name: qsTr("Sorted: %1").arg(text)
+    Accessible.name: qsTr("Sorted: %1").arg(rows.order)
     onClicked: rows.nextOrder()
 
     Shortcut {

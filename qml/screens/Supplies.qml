@@ -61,6 +61,7 @@ Page {
         SortButton {
             visible: screen.controller.rows.total > 1 && !screen.tight
             rows: screen.controller.rows
+            brief: screen.width < 1400
         },
         FilterField {
             label: qsTr("Filter the supplies")
