@@ -13,6 +13,7 @@
 #include <cstdlib>
 #include <filesystem>
 #include <iostream>
+#include <sys/stat.h>
 
 namespace {
 
@@ -40,6 +41,7 @@ std::filesystem::path demo_data()
 
 int main(int argc, char** argv)
 {
+    ::umask(S_IRWXG | S_IRWXO); // papers and tables show buyers' addresses: what is written is its owner's alone
     CLI::App line{"Stowbench packs a one-person maker's parcels: the smallest box with proof, filler, weight, postage, "
                   "papers.\nWithout a command it opens the window."};
     line.option_defaults()->always_capture_default(false);

@@ -36,7 +36,7 @@ int look(Context& context, const std::string& file)
 {
     const auto copy = book::look_into(file);
     if (!copy) {
-        say(context.err, words::problem(copy.error()));
+        say(context.err, words::copy_refused(copy.error()));
         return refused;
     }
     const auto told = [](const book::BookHolds& holds) {
@@ -58,7 +58,12 @@ int look(Context& context, const std::string& file)
 
 int list_copies(Context& context)
 {
-    for (const book::DailyCopy& copy : book::daily_copies(context.book)) {
+    const auto copies = book::daily_copies(context.book);
+    if (copies.empty()) {
+        say(context.err, QObject::tr("There is no daily copy yet in %1. The window makes one on each day it is open.")
+                             .arg(QString::fromStdString(book::copies_folder(context.book).string())));
+    }
+    for (const book::DailyCopy& copy : copies) {
         context.out << to_text(copy.day) << "  " << copy.file.string() << '\n';
     }
     return done;

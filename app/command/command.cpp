@@ -2,9 +2,11 @@
 
 #include "app/command/day_table.h"
 #include "app/words/book.h"
+#include "app/words/reasons.h"
 #include "core/book/parcels.h"
 #include "core/planning/day_totals.h"
 
+#include <filesystem>
 #include <fstream>
 #include <iostream>
 
@@ -32,8 +34,11 @@ std::optional<std::string> read_whole(const std::string& file, Context& context)
     std::ifstream opened;
     if (file != "-") {
         opened.open(file, std::ios::binary);
-        if (!opened) {
-            say(context.err, QObject::tr("%1 cannot be opened.").arg(QString::fromStdString(file)));
+        std::error_code unknown;
+        if (!opened || std::filesystem::is_directory(file, unknown)) { // which opens, and has nothing to read
+            intake::Problem unreadable;
+            unreadable.file = file;
+            say(context.err, words::problem(unreadable));
             return std::nullopt;
         }
     }

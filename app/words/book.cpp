@@ -12,6 +12,13 @@ QString problem(const book::OpenProblem& p)
     const QString detail = text(p.detail);
     switch (p.fault) {
     case OpenFault::unreadable: return Words::tr("The shop book %1 cannot be opened: %2.").arg(path, detail);
+    case OpenFault::read_only:
+        return Words::tr("The shop book %1 can be read but not written: it, its folder or its disk is read-only, or "
+                         "belongs to somebody else. Allow writing and try again.")
+            .arg(path);
+    case OpenFault::disk_full:
+        return Words::tr("The disk of the shop book %1 is full. The book is as it was; make room and try again.")
+            .arg(path);
     case OpenFault::not_a_book: return Words::tr("%1 is not a shop book. It was left untouched.").arg(path);
     case OpenFault::newer:
         return Words::tr(
@@ -33,15 +40,23 @@ QString problem(const book::OpenProblem& p)
     return {};
 }
 
+QString copy_refused(const book::OpenProblem& p)
+{
+    if (p.fault != book::OpenFault::damaged) return problem(p);
+    return Words::tr(
+               "The copy %1 is damaged (%2). Nothing was changed; take an older one (“stowbench restore --list”).")
+        .arg(text(p.path), text(p.detail));
+}
+
 QString problem(const book::BackupProblem& p)
 {
     using Fault = book::BackupProblem::Fault;
     const QString detail = text(p.detail);
     switch (p.fault) {
-    case Fault::cannot_write: return Words::tr("The copy could not be written: %1.").arg(detail);
-    case Fault::copy_unsound: return Words::tr("The copy is not sound and was thrown away: %1.").arg(detail);
+    case Fault::cannot_write: return Words::tr("Nothing was written: %1.").arg(detail);
+    case Fault::copy_unsound: return Words::tr("What was made is not sound and was thrown away: %1.").arg(detail);
     case Fault::source_refused:
-        return p.source ? problem(*p.source) : Words::tr("The backup was refused: %1.").arg(detail);
+        return p.source ? copy_refused(*p.source) : Words::tr("Refused, nothing was changed: %1.").arg(detail);
     case Fault::in_use: return Words::tr("The shop book is in use. Close Stowbench and try again.");
     }
     return {};
@@ -63,7 +78,9 @@ QString refused(const book::Refused& r)
     case Why::more_than_ordered: return Words::tr("That would pack more than was ordered");
     case Why::already_there: return Words::tr("That is there already: %1").arg(what);
     case Why::already_bought: return Words::tr("Postage for this parcel was bought already: %1").arg(what);
-    case Why::nothing_to_do: return Words::tr("There is nothing to do");
+    case Why::nothing_to_do:
+        return what.isEmpty() ? Words::tr("There is nothing to do")
+                              : Words::tr("There is nothing to do: no labelled parcel for %1").arg(what);
     case Why::not_joinable: return Words::tr("These orders do not go to the same address");
     case Why::not_positive: return Words::tr("The amount must be more than zero");
     case Why::already_undone: return Words::tr("That was undone already");

@@ -106,8 +106,12 @@ QString what_is_wrong(const intake::Problem& p)
     case ProblemKind::unreadable_file: return Words::tr("cannot be opened");
     case ProblemKind::empty_file: return Words::tr("is empty");
     case ProblemKind::binary_file: return Words::tr("is not a table of text");
-    case ProblemKind::line_too_long: return Words::tr("a line is longer than %1").arg(detail);
+    case ProblemKind::file_too_large: return Words::tr("is larger than %1").arg(detail);
+    case ProblemKind::line_too_long:
+        return Words::tr("a line is longer than %1; perhaps a quotation mark is not closed").arg(detail);
     case ProblemKind::too_many_rows: return Words::tr("has more rows than can be taken at once (%1)").arg(detail);
+    case ProblemKind::too_many_columns: return Words::tr("has more columns than can be taken (%1)").arg(detail);
+    case ProblemKind::text_too_long: return Words::tr("the text is longer than %1 bytes").arg(detail);
     case ProblemKind::unreadable_text: return Words::tr("is written in letters that could not be read");
     case ProblemKind::uneven_row: return Words::tr("has more or fewer cells than there are headings");
     case ProblemKind::missing_column: return Words::tr("this column is missing");
@@ -133,13 +137,27 @@ QString what_is_wrong(const intake::Problem& p)
     return {};
 }
 
+// Of the kinds after which nothing of a file is taken.
+static bool refuses_the_file(intake::ProblemKind kind)
+{
+    using Kind = intake::ProblemKind;
+    for (const Kind whole : {Kind::binary_file, Kind::file_too_large, Kind::line_too_long, Kind::too_many_rows,
+                             Kind::too_many_columns, Kind::unreadable_text}) {
+        if (kind == whole) return true;
+    }
+    return false;
+}
+
 QString problem(const intake::Problem& p)
 {
     QString where = text(p.file);
     if (p.row > 0) where += Words::tr(", row %1").arg(p.row);
-    if (!p.column.empty()) where += Words::tr(", column %1").arg(text(p.column));
+    if (!p.column.empty())
+        where += p.member ? Words::tr(", at %1").arg(text(p.column)) : Words::tr(", column %1").arg(text(p.column));
     QString sentence = where + QStringLiteral(": ") + what_is_wrong(p) + QLatin1Char('.');
-    if (p.row > 0)
+    if (refuses_the_file(p.kind))
+        sentence += QLatin1Char(' ') + Words::tr("Nothing was taken from this file.");
+    else if (p.row > 0)
         sentence +=
             QLatin1Char(' ') + (p.stops ? Words::tr("This row was left out.") : Words::tr("The row was taken."));
     return sentence;

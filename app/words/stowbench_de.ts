@@ -1696,10 +1696,6 @@
             <translation>In deinem Buch: %1</translation>
         </message>
         <message>
-            <source>%1 cannot be opened.</source>
-            <translation>%1 lässt sich nicht öffnen.</translation>
-        </message>
-        <message>
             <source>There is no display to open a window on; this is the day as it stands.</source>
             <translation>Es gibt keine Anzeige für ein Fenster; so steht der Tag.</translation>
         </message>
@@ -1917,10 +1913,6 @@
             <translation>Das Ladenbuch ist heil: Aufbau, Bestandsbuch und jeder Plan.</translation>
         </message>
         <message>
-            <source>Every remembered refusal was worked out again and holds.</source>
-            <translation>Jede gemerkte Absage wurde nachgerechnet und gilt.</translation>
-        </message>
-        <message>
             <source>“%1” is not a weight in grams.</source>
             <translation>„%1“ ist kein Gewicht in Gramm.</translation>
         </message>
@@ -1999,6 +1991,28 @@
             <translation>
                 <numerusform>Die Daten eines Käufers sind aus dem Buch, seinem Verlauf und den Kopien daneben gelöscht; Kopien an anderen Orten, wenn sie zurückgespielt werden. Das Steuerrecht kann verlangen, Rechnungen aufzubewahren, anderswo.</numerusform>
                 <numerusform>Die Daten von %n Käufern sind aus dem Buch, seinem Verlauf und den Kopien daneben gelöscht; Kopien an anderen Orten, wenn sie zurückgespielt werden. Das Steuerrecht kann verlangen, Rechnungen aufzubewahren, anderswo.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>There is no daily copy yet in %1. The window makes one on each day it is open.</source>
+            <translation>In %1 gibt es noch keine Tageskopie. Das Fenster macht eine an jedem Tag, an dem es offen ist.</translation>
+        </message>
+        <message>
+            <source>No packing question is remembered from earlier days, so there is none to work out again.</source>
+            <translation>Keine Packfrage ist von früheren Tagen gemerkt, also ist keine nachzurechnen.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n remembered packing questions were worked out again. Outers refused in them: %1; none of them holds its set.</source>
+            <translation>
+                <numerusform>Eine gemerkte Packfrage wurde nachgerechnet. Abgelehnte Hüllen darin: %1; keine davon fasst ihren Satz.</numerusform>
+                <numerusform>%n gemerkte Packfragen wurden nachgerechnet. Abgelehnte Hüllen darin: %1; keine davon fasst ihren Satz.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Of these refusals %n could not be proven again with the work allowed, nor disproven.</source>
+            <translation>
+                <numerusform>Von diesen Absagen ließ sich eine mit der erlaubten Arbeit weder wieder beweisen noch widerlegen.</numerusform>
+                <numerusform>Von diesen Absagen ließen sich %n mit der erlaubten Arbeit weder wieder beweisen noch widerlegen.</numerusform>
             </translation>
         </message>
     </context>
@@ -5707,18 +5721,6 @@
             <translation>Das Ladenbuch %1 ließ sich nicht auf den neuen Stand bringen (%2). Es ist, wie es war.</translation>
         </message>
         <message>
-            <source>The copy could not be written: %1.</source>
-            <translation>Die Kopie ließ sich nicht schreiben: %1.</translation>
-        </message>
-        <message>
-            <source>The copy is not sound and was thrown away: %1.</source>
-            <translation>Die Kopie ist nicht heil und wurde weggeworfen: %1.</translation>
-        </message>
-        <message>
-            <source>The backup was refused: %1.</source>
-            <translation>Die Kopie wurde abgewiesen: %1.</translation>
-        </message>
-        <message>
             <source>The shop book is in use. Close Stowbench and try again.</source>
             <translation>Das Ladenbuch wird benutzt. Stowbench schließen und noch einmal versuchen.</translation>
         </message>
@@ -6215,10 +6217,6 @@
             <translation>ist keine Texttabelle</translation>
         </message>
         <message>
-            <source>a line is longer than %1</source>
-            <translation>eine Zeile ist länger als %1</translation>
-        </message>
-        <message>
             <source>has more rows than can be taken at once (%1)</source>
             <translation>hat mehr Zeilen, als auf einmal aufgenommen werden (%1)</translation>
         </message>
@@ -6586,6 +6584,58 @@
                 <numerusform>%n Paket freigegeben</numerusform>
                 <numerusform>%n Pakete freigegeben</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>The shop book %1 can be read but not written: it, its folder or its disk is read-only, or belongs to somebody else. Allow writing and try again.</source>
+            <translation>Das Ladenbuch %1 kann gelesen, aber nicht geschrieben werden: Es selbst, sein Ordner oder sein Datenträger ist schreibgeschützt oder gehört jemand anderem. Das Schreiben erlauben und noch einmal versuchen.</translation>
+        </message>
+        <message>
+            <source>The disk of the shop book %1 is full. The book is as it was; make room and try again.</source>
+            <translation>Der Datenträger des Ladenbuchs %1 ist voll. Das Buch ist, wie es war; Platz schaffen und noch einmal versuchen.</translation>
+        </message>
+        <message>
+            <source>The copy %1 is damaged (%2). Nothing was changed; take an older one (“stowbench restore --list”).</source>
+            <translation>Die Kopie %1 ist beschädigt (%2). Nichts wurde geändert; eine ältere nehmen („stowbench restore --list“).</translation>
+        </message>
+        <message>
+            <source>Nothing was written: %1.</source>
+            <translation>Nichts wurde geschrieben: %1.</translation>
+        </message>
+        <message>
+            <source>What was made is not sound and was thrown away: %1.</source>
+            <translation>Was gemacht wurde, ist nicht heil und wurde verworfen: %1.</translation>
+        </message>
+        <message>
+            <source>Refused, nothing was changed: %1.</source>
+            <translation>Abgelehnt, nichts wurde geändert: %1.</translation>
+        </message>
+        <message>
+            <source>There is nothing to do: no labelled parcel for %1</source>
+            <translation>Es gibt nichts zu tun: kein Paket mit Etikett für %1</translation>
+        </message>
+        <message>
+            <source>is larger than %1</source>
+            <translation>ist größer als %1</translation>
+        </message>
+        <message>
+            <source>a line is longer than %1; perhaps a quotation mark is not closed</source>
+            <translation>eine Zeile ist länger als %1; vielleicht fehlt ein schließendes Anführungszeichen</translation>
+        </message>
+        <message>
+            <source>has more columns than can be taken (%1)</source>
+            <translation>hat mehr Spalten, als übernommen werden können (%1)</translation>
+        </message>
+        <message>
+            <source>the text is longer than %1 bytes</source>
+            <translation>der Text ist länger als %1 Bytes</translation>
+        </message>
+        <message>
+            <source>, at %1</source>
+            <translation>, bei %1</translation>
+        </message>
+        <message>
+            <source>Nothing was taken from this file.</source>
+            <translation>Aus dieser Datei wurde nichts übernommen.</translation>
         </message>
     </context>
 </TS>

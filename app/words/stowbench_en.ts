@@ -87,6 +87,20 @@
             <numerusform>The data of %n buyers is erased from the book, its history and the copies beside it. Copies you made elsewhere are erased when they are restored. Tax law may ask you to keep invoices, elsewhere.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n remembered packing questions were worked out again. Outers refused in them: %1; none of them holds its set.</source>
+        <translation>
+            <numerusform>%n remembered packing question was worked out again. Outers refused in it: %1; none of them holds its set.</numerusform>
+            <numerusform>%n remembered packing questions were worked out again. Outers refused in them: %1; none of them holds its set.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Of these refusals %n could not be proven again with the work allowed, nor disproven.</source>
+        <translation>
+            <numerusform>Of these refusals %n could not be proven again with the work allowed, nor disproven.</numerusform>
+            <numerusform>Of these refusals %n could not be proven again with the work allowed, nor disproven.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>View</name>

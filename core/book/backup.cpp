@@ -25,7 +25,7 @@ fs::path beside(const fs::path& path, const char* ending)
 }
 
 // Of a book that may be damaged, older, or not there: then nobody's.
-std::vector<shop::OrderKey> erased_in(const fs::path& path)
+Erased erased_in(const fs::path& path)
 {
     try {
         SQLite::Database db(path.string(), SQLite::OPEN_READONLY);
@@ -37,25 +37,29 @@ std::vector<shop::OrderKey> erased_in(const fs::path& path)
     }
 }
 
+// A copy, byte for byte, since it may be damaged; the book itself stays until the restored one takes its place, so that
+// there is a book at every moment.
+void keep(const fs::path& book, const fs::path& as)
+{
+    const fs::path part = beside(as, unfinished);
+    copy_bytes(book, part);
+    put_in_place(part, as);
+}
+
 } // namespace
 
 tl::expected<void, BackupProblem> backup_to(const Book& book, const fs::path& to)
 {
-    const fs::path part = beside(to, ".part");
+    std::error_code failed;
+    if (fs::equivalent(book.path(), to, failed)) return problem(Fault::cannot_write, "it is the shop book itself");
     try {
-        if (const auto reason = copy_online(book.db(), part)) return problem(Fault::cannot_write, *reason);
-        if (const auto fault = unsound(part)) {
-            remove_with_logs(part);
-            return problem(Fault::copy_unsound, *fault);
-        }
-        fs::rename(part, to);
+        const auto fault = copy_checked(book.db(), to);
+        if (fault) return problem(fault->unsound ? Fault::copy_unsound : Fault::cannot_write, fault->why);
         return {};
     } catch (const SQLite::Exception& failure) {
-        remove_with_logs(part);
         return problem(Fault::cannot_write, failure.what());
     } catch (const fs::filesystem_error& failure) {
-        remove_with_logs(part);
-        return problem(Fault::cannot_write, failure.what());
+        return problem(Fault::cannot_write, reason(failure));
     }
 }
 
@@ -63,25 +67,29 @@ tl::expected<void, BackupProblem> restore(const fs::path& from, const fs::path& 
 {
     std::error_code failed;
     if (!fs::is_regular_file(from, failed)) {
-        return problem(Fault::source_refused, "no such file", OpenProblem{OpenFault::unreadable, from.string(), {}, 0});
+        return problem(Fault::source_refused, "no such file",
+                       OpenProblem{OpenFault::unreadable, from.string(), "no such file", 0});
     }
     if (fs::exists(to, failed) && in_use(to)) return problem(Fault::in_use, to.string());
     try {
-        const Aside part(from, beside(to, ".part"));
+        const Aside part(from, beside(to, unfinished));
         {
             auto opened = Book::open(part.file());
-            if (!opened) return problem(Fault::source_refused, opened.error().detail, opened.error());
+            if (!opened) {
+                OpenProblem why = opened.error();
+                why.path = from.string(); // by the name she knows
+                return problem(Fault::source_refused, why.detail, why);
+            }
             erase_again(*opened, erased_in(to));
         }
         if (const auto fault = unsound(part.file())) return problem(Fault::copy_unsound, *fault);
-        if (fs::exists(to)) fs::rename(to, beside(to, ".before-restore"));
-        remove_with_logs(to);
-        fs::rename(part.file(), to);
+        if (fs::exists(to)) keep(to, beside(to, ".before-restore"));
+        put_in_place(part.file(), to);
         return {};
     } catch (const SQLite::Exception& failure) {
         return problem(Fault::copy_unsound, failure.what());
     } catch (const fs::filesystem_error& failure) {
-        return problem(Fault::cannot_write, failure.what());
+        return problem(Fault::cannot_write, reason(failure));
     }
 }
 

@@ -5,6 +5,7 @@
 #include "core/book/sql.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
+#include <cerrno>
 #include <cstdlib>
 #include <cstring>
 #include <fcntl.h>
@@ -21,9 +22,21 @@ namespace fs = std::filesystem;
 constexpr std::uintmax_t looked_at_whole = 64 << 20; // bytes
 constexpr int patience_ms = 2000;                    // for another program that is writing
 
-OpenFault fault_of(const SQLite::Exception& failure)
+// Too little room for the log and its index, which SQLite reports as failures to write.
+bool disk_is_full(const fs::path& path)
+{
+    constexpr std::uintmax_t least = 256 << 10; // bytes
+    std::error_code unknown;
+    const auto space = fs::space(path, unknown);
+    return !unknown && space.available < least;
+}
+
+OpenFault fault_of(const SQLite::Exception& failure, const fs::path& path)
 {
     switch (failure.getErrorCode()) {
+    case SQLITE_READONLY: return OpenFault::read_only;
+    case SQLITE_FULL: return OpenFault::disk_full;
+    case SQLITE_IOERR: return disk_is_full(path) ? OpenFault::disk_full : OpenFault::unreadable;
     case SQLITE_NOTADB:
     case SQLITE_CORRUPT: return OpenFault::damaged; // its first bytes said that it is SQLite's
     case SQLITE_BUSY:
@@ -95,7 +108,8 @@ tl::expected<Book, OpenProblem> Book::open(const fs::path& path, Clock clock)
         if (failed) return problem(OpenFault::unreadable, failed.message());
         if (const auto reason = make_private(path)) return problem(OpenFault::unreadable, *reason);
     }
-    if (!fs::is_regular_file(path, failed)) return problem(OpenFault::unreadable, "cannot be read");
+    if (!fs::is_regular_file(path, failed)) return problem(OpenFault::unreadable, "it is not a file");
+    if (::access(path.c_str(), R_OK) != 0) return problem(OpenFault::unreadable, std::strerror(errno));
     try {
         auto db = std::make_unique<SQLite::Database>(path.string(), SQLite::OPEN_READWRITE, patience_ms);
         const Beginning beginning = beginning_of(*db);
@@ -107,6 +121,7 @@ tl::expected<Book, OpenProblem> Book::open(const fs::path& path, Clock clock)
         if (mark != book_mark && !(fresh && mark == 0)) {
             return problem(OpenFault::not_a_book, "an SQLite file of something else");
         }
+        if (!fresh && version < 1) return problem(OpenFault::damaged, "it does not say its version");
         // Said before anything is written: a later program's book stays as it is.
         if (version > book_version) {
             return tl::unexpected(OpenProblem{OpenFault::newer, path.string(), {}, version, book_version});
@@ -117,12 +132,10 @@ tl::expected<Book, OpenProblem> Book::open(const fs::path& path, Clock clock)
         const bool small = fs::file_size(path, unknown) <= looked_at_whole;
         const std::string sound =
             db->execAndGet(small ? "PRAGMA quick_check(1)" : "PRAGMA quick_check(house)").getString();
-        if (sound != "ok") return problem(OpenFault::damaged, sound);
+        if (sound != "ok") return problem(OpenFault::damaged, sound.substr(sound.rfind('\n') + 1)); // under a heading
         if (!fresh && version < book_version) {
             const fs::path older = path.string() + ".version-" + std::to_string(version);
-            auto reason = copy_online(*db, older);
-            if (!reason) reason = unsound(older);
-            if (reason) return problem(OpenFault::update_failed, *reason);
+            if (const auto fault = copy_checked(*db, older)) return problem(OpenFault::update_failed, fault->why);
         }
         set_up(*db);
         { // May we write, and now? Given back at once.
@@ -132,7 +145,9 @@ tl::expected<Book, OpenProblem> Book::open(const fs::path& path, Clock clock)
         record_images(*db);
         return Book(std::move(db), path, std::move(clock));
     } catch (const SQLite::Exception& failure) {
-        return problem(fault_of(failure), failure.what());
+        return problem(fault_of(failure, path), failure.what());
+    } catch (const fs::filesystem_error& failure) { // the copy of an older book
+        return problem(OpenFault::update_failed, reason(failure));
     }
 }
 

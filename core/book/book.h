@@ -24,7 +24,9 @@ inline constexpr int book_version = 7;                // PRAGMA user_version thi
 inline constexpr std::int32_t book_mark = 0x53746f77; // PRAGMA application_id: "Stow" in ASCII
 
 enum class OpenFault {
-    unreadable,    // the file or its folder cannot be opened, made or written
+    unreadable, // the file or its folder cannot be opened or made
+    read_only,  // it can be read, and not written: the file or its folder
+    disk_full,
     not_a_book,    // an SQLite file of something else, or not SQLite at all
     newer,         // written by a later version of the program; left untouched
     damaged,       // SQLite finds its structure broken

@@ -11,17 +11,32 @@ class Database;
 
 namespace stow::book {
 
+// What the file of a copy is called until it is whole, and the one in which a copy is looked into: more at the end.
+inline constexpr const char* unfinished = ".part";
+inline constexpr const char* looked_into = ".looked-into";
+
+// What failed, in words: the file and the system's reason.
+std::string reason(const std::filesystem::filesystem_error& failure);
+
+// Byte for byte, over what is there. Throws std::filesystem::filesystem_error; nothing is left of half a copy.
+void copy_bytes(const std::filesystem::path& from, const std::filesystem::path& to);
+
 // Makes an empty file only its owner may read, before SQLite can make one that others may. Else the reason.
 std::optional<std::string> make_private(const std::filesystem::path& path);
 
 void remove_with_logs(const std::filesystem::path& path);
 
-// Copies page by page while others may go on using `from`, as one private file without a log beside it. Else the
-// reason; SQLite's own failures are thrown.
-std::optional<std::string> copy_online(SQLite::Database& from, const std::filesystem::path& to);
-
 // What is wrong with a finished copy.
 std::optional<std::string> unsound(const std::filesystem::path& path);
+
+// Copies page by page while others may go on using `from`, as one private file without a log beside it; checked, and
+// only then under its name: whatever stops it, no half copy is there, and an older one there is not lost. SQLite's own
+// failures and the file system's are thrown.
+struct CopyFault {
+    bool unsound = false; // else: not written
+    std::string why;
+};
+std::optional<CopyFault> copy_checked(SQLite::Database& from, const std::filesystem::path& to);
 
 // A connection that has a book in WAL mode open keeps a lock on it, which another that wants it alone runs into.
 bool in_use(const std::filesystem::path& path);

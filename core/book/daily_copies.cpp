@@ -102,14 +102,14 @@ tl::expected<BookHolds, OpenProblem> look_into(const fs::path& copy)
         return tl::unexpected(OpenProblem{OpenFault::unreadable, copy.string(), "no such file", 0});
     }
     try {
-        const Aside aside(copy, copy.string() + ".looked-into");
+        const Aside aside(copy, copy.string() + looked_into);
         const auto opened = Book::open(aside.file());
         if (opened) return holds(*opened);
         OpenProblem problem = opened.error();
         problem.path = copy.string();
         return tl::unexpected(std::move(problem));
     } catch (const fs::filesystem_error& failure) {
-        return tl::unexpected(OpenProblem{OpenFault::unreadable, copy.string(), failure.what(), 0});
+        return tl::unexpected(OpenProblem{OpenFault::unreadable, copy.string(), reason(failure), 0});
     }
 }
 

@@ -8,8 +8,9 @@
 
 namespace stow::book {
 
-// Takes name, address, contact, messages and personal texts out of the order and out of every image of it; cannot be
-// undone. Only for orders that are called off or wholly with a carrier. Taking the same order in again changes nothing.
+// Takes name, address, contact, messages and personal texts out of the order and out of every image of it, and out of
+// its parcels their tracking and postage numbers and the reasons she typed; cannot be undone. Only for orders that are
+// called off or wholly with a carrier. Taking the same order in again changes nothing.
 Done erase_buyer(Book& book, shop::OrderId id);
 // It has gone out, all of it, or was called off.
 bool may_be_erased(const Book& book, const shop::HeldOrder& held);
@@ -18,10 +19,14 @@ bool may_be_erased(const Book& book, const shop::HeldOrder& held);
 int erase_buyers(Book& book, Date before);
 
 bool is_erased(const Book& book, const shop::OrderKey& key);
-// Their orders, of a database that is a book; for one that may be too damaged to be opened as one.
-std::vector<shop::OrderKey> erased_buyers(SQLite::Database& db);
+struct Erased {
+    std::vector<shop::OrderKey> orders; // taking them in again changes nothing
+    std::vector<shop::OrderKey> undone; // were in the history alone, since their taking in was undone
+};
+// Of a database that is a book; for one that may be too damaged to be opened as one.
+Erased erased_buyers(SQLite::Database& db);
 // These too, wherever the order stands: the book is a copy from before they were erased.
-void erase_again(Book& book, const std::vector<shop::OrderKey>& keys);
+void erase_again(Book& book, const Erased& erased);
 
 // The copies that the program keeps by itself beside a book: of days, of older versions, from before a restore.
 std::vector<std::filesystem::path> copies_beside(const std::filesystem::path& book);

@@ -4,6 +4,7 @@
 #include "core/book/verify.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
+#include <cerrno>
 #include <charconv>
 #include <fmt/format.h>
 #include <fstream>
@@ -45,9 +46,18 @@ std::vector<std::string> columns_of(SQLite::Database& db, const std::string& tab
     return names(db, fmt::format("SELECT name FROM pragma_table_info('{}') ORDER BY cid", table));
 }
 
+// Table programs take text for a formula that begins with one of these (OWASP, CSV Injection); an apostrophe before it
+// stops that. Further apostrophes are kept apart from ours: text that has them already gets one more, and gives it
+// back.
+bool needs_apostrophe(std::string_view text)
+{
+    const auto first = text.find_first_not_of('\'');
+    return first != std::string_view::npos && std::string_view("=+-@\t\r").find(text[first]) != std::string_view::npos;
+}
+
 std::string in_quotes(std::string_view text)
 {
-    std::string out = "\"";
+    std::string out = needs_apostrophe(text) ? "\"'" : "\"";
     for (const char c : text) {
         if (c == '"') out += '"';
         out += c;
@@ -114,7 +124,9 @@ public:
 
     [[noreturn]] void fail(const std::string& why) const
     {
-        throw std::runtime_error(fmt::format("{}, row {}: {}", file_.filename().string(), number_, why));
+        const std::string name = file_.filename().string();
+        throw std::runtime_error(number_ == 0 ? fmt::format("{}: {}", name, why)
+                                              : fmt::format("{}, row {}: {}", name, number_, why));
     }
 
 private:
@@ -126,7 +138,7 @@ private:
             const int c = in_.get();
             if (c == std::char_traits<char>::eof()) fail("the text does not end");
             if (c == '"') {
-                if (in_.peek() != '"') return text;
+                if (in_.peek() != '"') return needs_apostrophe(text) && text[0] == '\'' ? text.substr(1) : text;
                 in_.get();
             }
             text += static_cast<char>(c);
@@ -240,6 +252,19 @@ TablesCount fill(SQLite::Database& db, const fs::path& folder)
 
 tl::expected<TablesCount, BackupProblem> write_tables(const Book& book, const fs::path& folder)
 {
+    std::vector<fs::path> files;
+    const auto fails = [&](const std::string& why) { // half of them would be taken for all
+        std::error_code ignored;
+        for (const fs::path& file : files) fs::remove(file, ignored);
+        return problem(Fault::cannot_write, why);
+    };
+    const auto into = [&](const std::string& name, const auto& write) {
+        files.push_back(folder / name);
+        errno = 0;
+        std::ofstream out(files.back(), std::ios::binary);
+        write(out);
+        if (!out.flush()) throw fs::filesystem_error("", files.back(), {errno, std::generic_category()});
+    };
     try {
         if (fs::exists(folder) && !fs::is_empty(folder)) return problem(Fault::cannot_write, "the folder is not empty");
         fs::create_directories(folder);
@@ -248,19 +273,15 @@ tl::expected<TablesCount, BackupProblem> write_tables(const Book& book, const fs
         SQLite::Transaction still(db); // all tables as of one moment
         TablesCount count;
         for (const std::string& table : tables_of(db)) {
-            std::ofstream out(folder / (table + ".csv"), std::ios::binary);
-            count.rows += write_table(db, table, out);
+            into(table + ".csv", [&](std::ostream& out) { count.rows += write_table(db, table, out); });
             ++count.tables;
-            if (!out.flush()) return problem(Fault::cannot_write, table + ".csv");
         }
-        std::ofstream out(folder / head_file, std::ios::binary);
-        out << "version\n" << book_version << '\n';
-        if (!out.flush()) return problem(Fault::cannot_write, head_file);
+        into(head_file, [](std::ostream& out) { out << "version\n" << book_version << '\n'; });
         return count;
     } catch (const SQLite::Exception& failure) {
-        return problem(Fault::cannot_write, failure.what());
+        return fails(failure.what());
     } catch (const fs::filesystem_error& failure) {
-        return problem(Fault::cannot_write, failure.what());
+        return fails(reason(failure));
     }
 }
 

@@ -1,7 +1,7 @@
 // The whole book as open tables, and a book made of them again: for other programs, and for the day when this one is
 // gone. A file NAME.csv for each table (RFC 4180, UTF-8, a head of column names): text in quotes, numbers without,
-// nothing for what is not there. "book.csv" says which version of the book they are of. Buyers' names and addresses are
-// in them.
+// nothing for what is not there; an apostrophe before text that a table program would take for a formula. "book.csv"
+// says which version of the book they are of. Buyers' names and addresses are in them.
 #pragma once
 
 #include "core/book/backup.h"

@@ -31,8 +31,14 @@ struct Finding {
 
 std::vector<Finding> verify(const Book& book);
 
+struct SolvedAgain {
+    int questions = 0;
+    int refusals = 0;  // remembered as proven
+    int undecided = 0; // of them: neither proven again nor disproven with the work of one search
+    std::vector<Finding> findings;
+};
 // Works out again what the book remembers of solved questions: arrangements against the checker, every proven refusal
 // by a new search. Long: a second or more for each hundred questions.
-std::vector<Finding> verify_solved(const Book& book, Run& run);
+SolvedAgain verify_solved(const Book& book, Run& run);
 
 } // namespace stow::book

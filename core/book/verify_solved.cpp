@@ -21,45 +21,47 @@ std::size_t place_of(const fitting::Question& question, const std::string& outer
 }
 
 void check_answer(const std::string& where, const fitting::Question& question, const fitting::Answer& answer, Run& run,
-                  std::vector<Finding>& findings)
+                  SolvedAgain& again)
 {
     if (answer.verdict == fitting::Verdict::fits) {
         for (fitting::Violation& v : fitting::check(question, answer.outer, answer.cut_height, answer.placements)) {
-            findings.push_back({Unsound::plan_geometry, where, {}, std::move(v)});
+            again.findings.push_back({Unsound::plan_geometry, where, {}, std::move(v)});
         }
     }
     for (const fitting::Refusal& refusal : answer.refused) {
         if (refusal.verdict != fitting::Verdict::cannot_fit) continue;
+        ++again.refusals;
         const std::size_t outer = place_of(question, refusal.outer);
         if (outer == question.outers.size()) {
-            findings.push_back({Unsound::refusal, where, refusal.outer, {}});
+            again.findings.push_back({Unsound::refusal, where, refusal.outer, {}});
             continue;
         }
         Run part = run.part({std::nullopt, work_per_outer});
-        const fitting::Answer again = fitting::fit_one(question, outer, fitting::Effort::proven, part);
-        if (again.verdict == fitting::Verdict::fits) findings.push_back({Unsound::refusal, where, refusal.outer, {}});
+        const auto verdict = fitting::fit_one(question, outer, fitting::Effort::proven, part).verdict;
+        if (verdict == fitting::Verdict::undecided) ++again.undecided;
+        if (verdict == fitting::Verdict::fits) again.findings.push_back({Unsound::refusal, where, refusal.outer, {}});
         if (!run.go_on(part.work_done())) return;
     }
 }
 
 } // namespace
 
-std::vector<Finding> verify_solved(const Book& book, Run& run)
+SolvedAgain verify_solved(const Book& book, Run& run)
 {
-    std::vector<Finding> findings;
+    SolvedAgain again;
     Query rows(book, "SELECT question, answer FROM solved WHERE engine = ? ORDER BY question", fitting::engine_version);
-    int number = 0;
     while (!run.stopped() && rows.next()) {
-        const std::string where = fmt::format("solved question {}", ++number);
+        const std::string where = fmt::format("solved question {}", ++again.questions);
         const auto question = intake::from_document<fitting::Question>(rows.text(0));
         const auto answer = intake::from_document<fitting::Answer>(rows.text(1));
         if (!question || !answer) {
-            findings.push_back({Unsound::plan_unreadable, where, question ? answer.error() : question.error(), {}});
+            again.findings.push_back(
+                {Unsound::plan_unreadable, where, question ? answer.error() : question.error(), {}});
             continue;
         }
-        check_answer(where, *question, *answer, run, findings);
+        check_answer(where, *question, *answer, run, again);
     }
-    return findings;
+    return again;
 }
 
 } // namespace stow::book

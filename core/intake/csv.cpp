@@ -23,7 +23,7 @@ std::optional<Problem> load(std::istream& in, const CsvLimits& limits, std::stri
         Problem problem;
         problem.row = row;
         problem.kind = kind;
-        if (limit != 0) problem.detail = std::to_string(limit);
+        if (limit != 0) problem.detail = size_in_words(limit);
         return problem;
     };
     while (in) {
@@ -41,7 +41,7 @@ std::optional<Problem> load(std::istream& in, const CsvLimits& limits, std::stri
                 return refuse(ProblemKind::line_too_long, line, limits.line_bytes);
             }
         }
-        if (bytes.size() > limits.file_bytes) return refuse(ProblemKind::too_many_rows, 0, limits.rows);
+        if (bytes.size() > limits.file_bytes) return refuse(ProblemKind::file_too_large, 0, limits.file_bytes);
     }
     if (bytes.empty()) return refuse(ProblemKind::empty_file, 0, 0);
     return std::nullopt;
@@ -207,7 +207,7 @@ void take_headings(Csv& csv, CsvRow&& row)
     }
 }
 
-void take_row(Csv& csv, CsvRow&& row)
+void take_row(Csv& csv, CsvRow&& row, std::size_t cell_bytes)
 {
     const bool blank =
         std::all_of(row.cells.begin(), row.cells.end(), [](const std::string& c) { return trimmed(c).empty(); });
@@ -219,10 +219,21 @@ void take_row(Csv& csv, CsvRow&& row)
         note(csv, ProblemKind::uneven_row, row.line, {}, std::to_string(row.cells.size()), std::to_string(width), true);
         return;
     }
+    for (std::size_t i = 0; i < width; ++i) {
+        if (row.cells[i].size() <= cell_bytes) continue;
+        note(csv, ProblemKind::text_too_long, row.line, csv.headings[i], {}, std::to_string(cell_bytes), true);
+        return;
+    }
     csv.rows.push_back(std::move(row));
 }
 
 } // namespace
+
+std::string size_in_words(std::size_t bytes)
+{
+    constexpr std::size_t mebibyte = 1 << 20;
+    return bytes % mebibyte == 0 ? std::to_string(bytes / mebibyte) + " MiB" : std::to_string(bytes) + " B";
+}
 
 Csv read_csv(std::istream& in, std::string name, CsvLimits limits)
 {
@@ -254,21 +265,24 @@ Csv read_csv(std::istream& in, std::string name, CsvLimits limits)
         csv.delimiter = find_delimiter(text, limits.line_bytes);
     }
 
-    bool too_many = false;
+    bool too_many = false, too_wide = false;
     Rows rows(csv.delimiter, limits.line_bytes);
     const Rows::End end = rows.read(text, first_line, [&](CsvRow&& row) {
         if (csv.headings.empty()) {
-            take_headings(csv, std::move(row));
-            return true;
+            too_wide = row.cells.size() > limits.columns;
+            if (!too_wide) take_headings(csv, std::move(row));
+            return !too_wide;
         }
         too_many = csv.rows.size() >= limits.rows;
-        if (!too_many) take_row(csv, std::move(row));
+        if (!too_many) take_row(csv, std::move(row), limits.cell_bytes);
         return !too_many;
     });
     if (too_many)
         refuse(csv, ProblemKind::too_many_rows, 0, std::to_string(limits.rows));
+    else if (too_wide)
+        refuse(csv, ProblemKind::too_many_columns, 0, std::to_string(limits.columns));
     else if (end == Rows::End::row_too_long)
-        refuse(csv, ProblemKind::line_too_long, rows.line(), std::to_string(limits.line_bytes));
+        refuse(csv, ProblemKind::line_too_long, rows.line(), size_in_words(limits.line_bytes));
     else if (csv.headings.empty())
         refuse(csv, ProblemKind::empty_file);
     else if (end == Rows::End::quote_left_open)

@@ -12,6 +12,8 @@ namespace stow::intake {
 
 struct CsvLimits {
     std::size_t line_bytes = 1 << 20;
+    std::size_t cell_bytes = 20'000;
+    std::size_t columns = 1'000;
     std::size_t rows = 200'000;
     std::size_t file_bytes = 64 << 20;
 };
@@ -30,6 +32,8 @@ struct Csv {
     std::vector<CsvRow> rows;
     std::vector<Problem> problems; // not empty with no headings: nothing could be read
 };
+
+std::string size_in_words(std::size_t bytes); // "8 MiB"
 
 // Reads as a stream: stops with `line_too_long` without holding more than the limit.
 Csv read_csv(std::istream& in, std::string name, CsvLimits limits = {});

@@ -9,7 +9,6 @@
 #include <fstream>
 #include <nlohmann/json.hpp>
 #include <set>
-#include <sstream>
 
 namespace stow::intake {
 
@@ -130,9 +129,13 @@ void describe(Ordered& out, const postage::Refused& refused)
 tl::expected<std::string, Problem> load(const std::string& path)
 {
     std::ifstream in(path, std::ios::binary);
-    std::ostringstream text;
-    if (in) text << in.rdbuf();
-    if (in && text) return std::move(text).str();
+    std::error_code unknown;
+    if (in && !std::filesystem::is_directory(path, unknown)) { // which opens, and has nothing to read
+        std::string text(most_bytes + 1, '\0');
+        in.read(text.data(), static_cast<std::streamsize>(text.size()));
+        text.resize(static_cast<std::size_t>(in.gcount()));
+        if (!in.bad()) return text;
+    }
     Problem p;
     p.file = path;
     p.kind = ProblemKind::unreadable_file;

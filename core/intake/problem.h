@@ -9,9 +9,12 @@ namespace stow::intake {
 enum class ProblemKind {
     unreadable_file, // cannot be opened
     empty_file,
-    binary_file,   // holds zero bytes
-    line_too_long, // past the limit; detail: the limit
+    binary_file,    // holds zero bytes
+    file_too_large, // past the limit, like the next three; detail: the limit
+    line_too_long,
     too_many_rows,
+    too_many_columns,
+    text_too_long,   // one cell; detail: the limit in bytes
     unreadable_text, // no encoding fits
     uneven_row,      // more or fewer cells than headings
     missing_column,  // column: what is needed
@@ -40,7 +43,8 @@ struct Problem {
     ProblemKind kind = ProblemKind::unreadable_file;
     std::string value; // what stood there
     std::string detail;
-    bool stops = true; // the row was left out; otherwise it was taken all the same
+    bool stops = true;   // the row was left out; otherwise it was taken all the same
+    bool member = false; // `column` is the place of a member in a JSON document
 };
 
 } // namespace stow::intake

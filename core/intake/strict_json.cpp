@@ -1,5 +1,7 @@
 #include "core/intake/strict_json.h"
 
+#include "core/intake/csv.h"
+
 #include <nlohmann/json.hpp>
 #include <vector>
 
@@ -12,6 +14,7 @@ void refuse(ProblemKind kind, std::string path, const std::string& value, std::s
     Problem p;
     p.kind = kind;
     p.column = std::move(path);
+    p.member = true;
     p.value = value.substr(0, 80);
     p.detail = std::move(detail);
     throw JsonFault{std::move(p)};
@@ -19,8 +22,9 @@ void refuse(ProblemKind kind, std::string path, const std::string& value, std::s
 
 Json parse_strictly(std::string_view text, std::size_t most_bytes)
 {
+    if (text.empty()) refuse(ProblemKind::empty_file, {});
     if (text.size() > most_bytes) {
-        refuse(ProblemKind::out_of_range, {}, std::to_string(text.size()), std::to_string(most_bytes));
+        refuse(ProblemKind::file_too_large, {}, {}, size_in_words(most_bytes));
     }
     std::vector<std::set<std::string>> open;
     // The library keeps the last of two members of one name without a word.
@@ -35,7 +39,9 @@ Json parse_strictly(std::string_view text, std::size_t most_bytes)
     try {
         return Json::parse(text, watch);
     } catch (const Json::exception& e) {
-        refuse(ProblemKind::bad_json, {}, {}, e.what());
+        const std::string said = e.what(); // "[json.exception.parse_error.101] parse error at line 1, ..."
+        const auto place = said.find("line ");
+        refuse(ProblemKind::bad_json, {}, {}, place == std::string::npos ? said : said.substr(place));
     }
 }
 

@@ -16,8 +16,13 @@ const std::string file = "/dev/shm/stowfuzz-" + std::to_string(::getpid()) + ".b
 
 void remove_all()
 {
-    for (const char* more : {"", "-wal", "-shm", "-journal", ".version-1", ".version-2"}) {
+    for (const char* more : {"", "-wal", "-shm", "-journal"}) {
         std::filesystem::remove(file + more);
+        for (int version = 1; version < stow::book::book_version; ++version) { // a try may claim to be any of them
+            const std::string older = file + ".version-" + std::to_string(version);
+            std::filesystem::remove(older + more);
+            std::filesystem::remove(older + ".part" + more);
+        }
     }
 }
 

@@ -2,7 +2,7 @@
 """What leaves the program, seen from outside.
 
 - A demo day opens no socket of the internet (strace; skipped where the system does not let it trace).
-- The book and its copies are readable by their owner only; file names tell nothing of a buyer.
+- The book, its copies and all papers are readable by their owner only; file names tell nothing of a buyer.
 - What is forgotten is in no byte of the book, nor of the copies beside it, nor of another one once that is restored.
 
   private_test.py PATH_TO_STOWBENCH
@@ -46,8 +46,10 @@ class DemoDay(unittest.TestCase):
         self.assertEqual(re.findall(r".*AF_INET.*", said), [])
 
     def test_only_hers(self):
-        book = self.path / "day" / "demo.book"
-        self.assertEqual(stat.S_IMODE(book.stat().st_mode), 0o600)
+        written = list((self.path / "day").rglob("*"))
+        self.assertIn("labels.pdf", [each.name for each in written])
+        for each in [self.path / "day", *written]:
+            self.assertEqual(stat.S_IMODE(each.stat().st_mode) & 0o077, 0, each)
 
     def test_names_of_files_tell_nothing(self):
         rows = sqlite3.connect(self.path / "day" / "demo.book").execute("SELECT name, postcode, town FROM orders")
@@ -72,6 +74,9 @@ class Forgotten(unittest.TestCase):
             path = pathlib.Path(folder)
             subprocess.run([STOWBENCH, "demo", "--out", str(path / "day")], capture_output=True, check=True)
             book, copy = path / "day" / "demo.book", path / "copy.book"
+            with sqlite3.connect(book) as typed:  # what the carrier and she may have added
+                typed.execute("UPDATE parcel SET tracking = 'TRACKED-' || id, back_why = 'she moved, says no. ' || id")
+            typed.close()
             self.run_it(book, "backup", str(copy))
             beside = [book.with_name("demo.book.version-3"), book.with_name("demo.book.before-restore"),
                       book.parent / "demo copies" / "2026-11-25.book"]
@@ -82,11 +87,16 @@ class Forgotten(unittest.TestCase):
             gone = database.execute(
                 "SELECT name, street, contact FROM orders WHERE done = 1 AND name <> ''"
             ).fetchall()
+            numbers = database.execute(
+                "SELECT DISTINCT tracking, back_why FROM parcel JOIN parcel_piece ON parcel.id = parcel "
+                "JOIN orders ON orders.id = order_id WHERE done = 1"
+            ).fetchall()
+            self.assertGreater(len(numbers), 0)
             staying = database.execute("SELECT name, street, contact FROM orders WHERE done = 0").fetchall()
             database.close()
             self.assertGreater(len(gone), 0)
             kept = " ".join(cell for row in staying for cell in row)  # some buyers have another order open
-            traces = {t for row in gone for t in row if len(t) > 6 and t not in kept}
+            traces = {t for row in gone + numbers for t in row if len(t) > 6 and t not in kept}
             self.assertGreater(len(traces), 2)
             for each in [copy, *beside]:
                 self.assertTrue(any(t.encode() in each.read_bytes() for t in traces), each)

@@ -5,6 +5,8 @@
 #include <QQuickStyle>
 #include <QTest>
 
+#include <set>
+
 namespace stow::quick {
 
 class BeginningTest : public QObject {
@@ -15,6 +17,7 @@ private slots:
     void says_at_the_field_what_is_wrong_with_a_supply();
     void keeps_of_a_changed_supply_what_the_card_does_not_show();
     void can_be_put_away();
+    void are_none_for_a_book_that_was_worked_with();
 
 private:
     // Into the field of that name; the test fails where there is none.
@@ -164,6 +167,30 @@ void BeginningTest::can_be_put_away()
     shop.close();
     QVERIFY(shop.open());
     QVERIFY(!reads(shop, "steps to the first parcel"));
+}
+
+// Written before there were first steps, and opened in a week without orders: nothing of today tells that it is not
+// new.
+void BeginningTest::are_none_for_a_book_that_was_worked_with()
+{
+    Workshop shop;
+    shop.plan_the_morning();
+    const auto sent = shop.pick(2);
+    shop.pack(sent);
+    shop.label(sent);
+    std::set<std::string> carriers;
+    for (const shop::ParcelId id : sent) carriers.insert(book::parcel(shop.book(), id)->parcel.carrier);
+    for (const std::string& carrier : carriers) QVERIFY(book::hand_over(shop.day().book(), carrier));
+    for (const shop::Parcel& left : book::parcels_in(shop.book(), shop::ParcelState::planned)) {
+        QVERIFY(book::drop_parcel(shop.day().book(), left.id));
+    }
+    auto again = book::Book::open(shop.book().path());
+    QVERIFY(again);
+    Day later(std::move(*again), [] { return LocalTime{*parse_date("2027-03-03"), std::chrono::hours(9)}; });
+    QVERIFY(book::parcels_of_day(later.book(), later.today()).empty());
+    view::FirstSteps steps(later);
+    steps.refresh();
+    QVERIFY(!steps.needed());
 }
 
 } // namespace stow::quick

@@ -151,13 +151,17 @@ TEST(SolvedQuestions, AreWorkedOutAgainWhenAsked)
     stow::Run run;
     const fitting::Answer right = fitting::fit(question, run, &memory);
     ASSERT_EQ(right.outer, "M");
-    EXPECT_TRUE(verify_solved(shop.book, run).empty());
+    const SolvedAgain holds = verify_solved(shop.book, run);
+    EXPECT_TRUE(holds.findings.empty());
+    EXPECT_EQ(holds.questions, 1);
+    EXPECT_EQ(holds.refusals, 1);
+    EXPECT_EQ(holds.undecided, 0);
 
     fitting::Answer wrong = right; // as a faulty engine might have left it
     wrong.refused.push_back({"M", fitting::Verdict::cannot_fit, fitting::Proof::geometry, {}, {}, {}});
     wrong.placements[0].at.x = wrong.placements[1].at.x;
     memory.keep(question, wrong);
-    const auto findings = verify_solved(shop.book, run);
+    const auto findings = verify_solved(shop.book, run).findings;
     ASSERT_EQ(findings.size(), 2u);
     EXPECT_EQ(findings[0].what, Unsound::plan_geometry);
     EXPECT_EQ(findings[1].what, Unsound::refusal);

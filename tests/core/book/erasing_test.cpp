@@ -12,7 +12,9 @@ using namespace stow::book;
 
 namespace {
 
-constexpr auto traces = {"Strandvik", "Tangvej", "ida@example", "6700", "engrave", "happy birthday"};
+constexpr auto traces = {"Strandvik", "Tangvej",        "ida@example",     "6700",
+                         "engrave",   "happy birthday", "asks her sister", "TRACK-7",
+                         "STAMPED-8", "he moved away",  "a fat catalogue"};
 
 std::string bytes_of(const std::filesystem::path& path)
 {
@@ -20,9 +22,10 @@ std::string bytes_of(const std::filesystem::path& path)
     return {std::istreambuf_iterator<char>(file), {}};
 }
 
+// Its log, too.
 int traces_in(const std::filesystem::path& path)
 {
-    const std::string bytes = bytes_of(path);
+    const std::string bytes = bytes_of(path) + bytes_of(path.string() + "-wal");
     return static_cast<int>(std::count_if(traces.begin(), traces.end(),
                                           [&](const char* trace) { return bytes.find(trace) != std::string::npos; }));
 }
@@ -40,12 +43,27 @@ shop::Order telling(const char* number)
 shop::ParcelId label_telling(SmallShop& shop, const char* number)
 {
     const auto taken = take_in_orders(shop.book, {telling(number)}, "m.csv");
+    undo(shop.book, *set_aside(shop.book, taken.touched.at(0), "asks her sister").value()).value();
     check_order(shop.book, taken.touched.at(0)).value();
     const auto id = put_plan(shop.book, taken.touched, {shop.plan(taken.touched.at(0))}).value().at(0);
     mark_picked(shop.book, id).value();
+    Reading overruled;
+    overruled.weight = grams(990);
+    overruled.overridden = true;
+    overruled.why = "a fat catalogue for Ida";
+    weigh(shop.book, id, overruled).value();
     mark_packed(shop.book, id).value();
+    buy_postage(shop.book, {{}, id, "Skerry Post", "PACKET", Money{690, {}}, "STAMPED-8", {}, false}).value();
+    undo(shop.book, *set_tracking(shop.book, id, "TRACK-7").value()).value();
+    set_tracking(shop.book, id, "TRACK-77").value();
     mark_labelled(shop.book, id).value();
     return id;
+}
+
+// It came back; she was told why.
+void bring_back(SmallShop& shop, shop::ParcelId id)
+{
+    mark_came_back(shop.book, id, {"he moved away", GoodsBack::written_off, false}).value();
 }
 
 const Date the_day_after = SmallShop::order("1001").date + std::chrono::days(1);
@@ -55,6 +73,7 @@ const Date the_day_after = SmallShop::order("1001").date + std::chrono::days(1);
 TEST(EraseBuyer, LeavesNoTraceInTheFile)
 {
     SmallShop shop;
+    shop.stock_up();
     const shop::ParcelId parcel_id = label_telling(shop, "1001");
     const shop::OrderId id = parcel(shop.book, parcel_id)->parcel.pieces.at(0).order;
     EXPECT_EQ(erase_buyer(shop.book, id).error().why, Why::wrong_state) << "not before it is gone";
@@ -63,14 +82,21 @@ TEST(EraseBuyer, LeavesNoTraceInTheFile)
     take_in_orders(shop.book, {changed}, "m.csv");
     accept_changes(shop.book, parcel_id).value();
     hand_over(shop.book, "Skerry Post").value();
+    bring_back(shop, parcel_id);
+    EXPECT_EQ(traces_in(shop.book.path()), static_cast<int>(traces.size()));
     ASSERT_TRUE(erase_buyer(shop.book, id));
+    EXPECT_EQ(traces_in(shop.book.path()), 0) << "also while it is open";
     const auto held = order(shop.book, id);
     EXPECT_EQ(held->order.to.name, "");
     EXPECT_TRUE(held->order.gift) << "that it was a gift";
     EXPECT_EQ(held->order.to.country, "DK") << "the packaging records need it";
     EXPECT_TRUE(orders_open(shop.book, the_day_after).empty()) << "nothing is left to do for it";
+    const auto sent = parcel(shop.book, parcel_id)->parcel;
+    EXPECT_EQ(sent.weighings.at(0).weight, grams(990));
+    EXPECT_EQ(postage_bought(shop.book, parcel_id).at(0).amount, (Money{690, {}})) << "costs stay";
+    EXPECT_TRUE(sent.written_off);
+    EXPECT_TRUE(verify(shop.book).empty());
 
-    shop.book.db().exec("PRAGMA wal_checkpoint(TRUNCATE)");
     SQLite::Statement all(shop.book.db(), "SELECT group_concat(before) FROM image");
     all.executeStep();
     for (const char* trace : traces) {
@@ -94,7 +120,7 @@ TEST(EraseBuyer, IsNotUndoneByTheSameFileNorByAnOlderCopy)
     EXPECT_EQ(erase_buyers(shop.book, day + std::chrono::days(1)), 1) << "the other has not gone out";
     EXPECT_EQ(erase_buyers(shop.book, day + std::chrono::days(1)), 0);
     const shop::OrderKey key = SmallShop::order("1001").key;
-    EXPECT_EQ(erased_buyers(shop.book.db()), std::vector{key});
+    EXPECT_EQ(erased_buyers(shop.book.db()).orders, std::vector{key});
     EXPECT_EQ(take_in_orders(shop.book, {SmallShop::order("1001")}, "m.csv").unchanged, 1);
     EXPECT_EQ(order_by_key(shop.book, key)->order.to.name, "");
 
@@ -126,10 +152,34 @@ TEST(EraseBuyer, ReachesOrdersWhoseTakingInWasUndone)
     const auto taken = take_in_orders(shop.book, {telling("1001")}, "m.csv");
     undo(shop.book, *taken.step).value();
     EXPECT_EQ(erase_buyers(shop.book, the_day_after - std::chrono::days(1)), 0) << "not that old";
-    shop.book.db().exec("PRAGMA wal_checkpoint(TRUNCATE)");
     EXPECT_GT(traces_in(shop.book.path()), 0);
     EXPECT_EQ(erase_buyers(shop.book, the_day_after), 0);
-    shop.book.db().exec("PRAGMA wal_checkpoint(TRUNCATE)");
+    EXPECT_EQ(traces_in(shop.book.path()), 0);
+}
+
+// She asks for it by its number, and it had been taken in and undone before.
+TEST(EraseBuyer, ReachesAnEarlierTakingInOfTheSameOrder)
+{
+    SmallShop shop;
+    undo(shop.book, *take_in_orders(shop.book, {telling("1001")}, "m.csv").step).value();
+    const auto sent = label_telling(shop, "1001");
+    hand_over(shop.book, "Skerry Post").value();
+    ASSERT_TRUE(erase_buyer(shop.book, parcel(shop.book, sent)->parcel.pieces.at(0).order));
+    EXPECT_EQ(traces_in(shop.book.path()), 0);
+}
+
+// A parcel whose plan was undone after it had a number: neither is there any more, the history holds both.
+TEST(EraseBuyer, ReachesParcelsThatAreNoMore)
+{
+    SmallShop shop;
+    shop.stock_up();
+    const shop::ParcelId first = shop.planned("1001");
+    const shop::OrderId id = parcel(shop.book, first)->parcel.pieces.at(0).order;
+    undo(shop.book, *set_tracking(shop.book, first, "TRACK-7").value()).value();
+    drop_parcel(shop.book, first).value();
+    call_off(shop.book, id).value();
+    EXPECT_GT(traces_in(shop.book.path()), 0);
+    ASSERT_TRUE(erase_buyer(shop.book, id));
     EXPECT_EQ(traces_in(shop.book.path()), 0);
 }
 
@@ -145,8 +195,7 @@ TEST(EraseBuyer, ManyAtOnceAreAsWellErased)
     const std::size_t before = steps(shop.book, 1000).size();
     EXPECT_EQ(erase_buyers(shop.book, the_day_after), 450);
     EXPECT_EQ(steps(shop.book, 1000).size(), before + 3) << "in steps of 200";
-    EXPECT_EQ(erased_buyers(shop.book.db()).size(), 450u);
-    shop.book.db().exec("PRAGMA wal_checkpoint(TRUNCATE)");
+    EXPECT_EQ(erased_buyers(shop.book.db()).orders.size(), 450u);
     EXPECT_EQ(traces_in(shop.book.path()), 0);
     EXPECT_TRUE(verify(shop.book).empty());
 }
@@ -262,4 +311,45 @@ TEST(EraseInCopies, ClearsAwayWhatWasLeftInTheMiddle)
     EXPECT_FALSE(std::filesystem::exists(left));
     EXPECT_TRUE(std::filesystem::exists(hers));
     EXPECT_FALSE(std::filesystem::exists(shop.folder / "shop.book.version-3.erasing"));
+}
+
+// A file taken in by mistake and undone: the book forgets whom it named, and so do copies from before and after that.
+TEST(EraseInCopies, ReachesOrdersWhoseTakingInWasUndone)
+{
+    SmallShop shop;
+    const auto taken = take_in_orders(shop.book, {telling("1001"), telling("1002")}, "m.csv");
+    for (const auto* copy : {"shop.book.version-3", "elsewhere.book"}) {
+        ASSERT_TRUE(backup_to(shop.book, shop.folder / copy));
+    }
+    undo(shop.book, *taken.step).value();
+    ASSERT_TRUE(copy_of_today(shop.book, *parse_date("2026-11-25")));
+    const shop::OrderKey again = telling("1002").key;
+    erase_buyers(shop.book, the_day_after);
+    EXPECT_TRUE(copies_are_behind(shop.book));
+    EXPECT_EQ(take_in_orders(shop.book, {telling("1002")}, "m.csv").fresh, 1) << "she may still take it in";
+    const ErasedInCopies done = erase_in_copies(shop.book);
+    EXPECT_EQ(done.rewritten, 2);
+    EXPECT_TRUE(done.unreached.empty());
+    EXPECT_FALSE(copies_are_behind(shop.book));
+    for (const auto& copy : copies_beside(shop.book.path())) {
+        Book held = open_or_throw(copy, system_time);
+        EXPECT_GT(traces_in(copy), 0) << "the other's are there";
+        SQLite::Statement named(held.db(), "SELECT count(*) FROM image WHERE json_extract(before, '$.number') = '1001' "
+                                           "AND json_extract(before, '$.name') <> ''");
+        named.executeStep();
+        EXPECT_EQ(named.getColumn(0).getInt(), 0);
+        const auto first = order_by_key(held, telling("1001").key);
+        EXPECT_EQ(first ? first->order.to.name : "", "");
+        EXPECT_TRUE(verify(held).empty());
+    }
+    EXPECT_NE(order_by_key(shop.book, again)->order.to.name, "");
+
+    // Nor does a copy that lay elsewhere bring her back.
+    const auto place = shop.folder / "place.book";
+    ASSERT_TRUE(backup_to(shop.book, place));
+    ASSERT_TRUE(restore(shop.folder / "elsewhere.book", place));
+    const Book restored = open_or_throw(place, system_time);
+    EXPECT_EQ(order_by_key(restored, telling("1001").key)->order.to.name, "");
+    EXPECT_NE(order_by_key(restored, again)->order.to.name, "");
+    EXPECT_EQ(erased_buyers(restored.db()).undone, std::vector<shop::OrderKey>()) << "it stands in this one";
 }

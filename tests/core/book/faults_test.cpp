@@ -74,6 +74,24 @@ TEST_P(Faults, LoseNoFinishedStepAndKeepNoHalfOne)
     EXPECT_GT(finished, tries * 4);
 }
 
+TEST(FullDisk, IsNamedWhenABookIsMadeOrOpened)
+{
+    std::mt19937 dice(20261125);
+    FaultyDisk disk;
+    const Folder folder;
+    const auto path = folder / "shop.book";
+    disk.fail(Fault::full, 1);
+    const auto made = Book::open(path);
+    ASSERT_FALSE(made);
+    EXPECT_EQ(made.error().fault, OpenFault::disk_full);
+    disk.repair(dice);
+    EXPECT_TRUE(Book::open(path)) << "with room again it is made";
+    disk.fail(Fault::full, 1);
+    const auto opened = Book::open(path);
+    EXPECT_TRUE(opened || opened.error().fault == OpenFault::disk_full);
+    disk.repair(dice);
+}
+
 INSTANTIATE_TEST_SUITE_P(All, Faults,
                          testing::Values(Fault::full, Fault::half_written, Fault::write_fails, Fault::sync_fails,
                                          Fault::power_lost));

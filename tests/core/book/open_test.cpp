@@ -122,6 +122,10 @@ TEST(OpenBook, SaysWhenItIsDamaged)
     std::fill(scribbled.begin() + 4096, scribbled.begin() + 3 * 4096, '\x5a');
     write_file(path, scribbled);
     EXPECT_EQ(fault_of(path), OpenFault::damaged) << "scribbled over";
+    write_file(path, sound);
+    SQLite::Database(path.string(), SQLite::OPEN_READWRITE).exec("PRAGMA user_version = 0");
+    EXPECT_EQ(fault_of(path), OpenFault::damaged) << "of no version, and yet with tables";
+    EXPECT_FALSE(std::filesystem::exists(path.string() + ".version-0"));
 }
 
 // Either it opens, and then verifying ends, or there is a reason; never anything else.
@@ -217,7 +221,7 @@ TEST(OpenBook, SaysWhenItMayOnlyBeRead)
     const auto opens_as_nobody = [&] {
         if (::geteuid() == 0 && ::setuid(65534) != 0) return 2;
         const auto book = Book::open(path);
-        return !book && book.error().fault == OpenFault::unreadable && !book.error().detail.empty() ? 0 : 1;
+        return !book && book.error().fault == OpenFault::read_only ? 0 : 1;
     };
     EXPECT_EXIT(::_exit(opens_as_nobody()), testing::ExitedWithCode(0), "");
     std::filesystem::permissions(path.parent_path(), perms::owner_all);

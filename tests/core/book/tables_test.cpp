@@ -34,6 +34,9 @@ struct Exported : SmallShop {
         // Text with all that could be lost on the way: quotes, commas, line ends, nothing, a formula, other scripts.
         remember(book, "odd", "a \"quoted\", cell\r\nand a line\n;\t=1+1 ü 灯台");
         remember(book, "empty", "");
+        remember(book, "formula", "=HYPERLINK(\"ink\")");
+        remember(book, "apostrophes", "''-1");
+        remember(book, "place", "'s-Oord");
         EXPECT_TRUE(write_tables(book, folder / "out"));
     }
     std::string refused(const char* what = "back.book")
@@ -57,6 +60,9 @@ TEST(Tables, ComeBackWithoutLoss)
     EXPECT_TRUE(verify(back).empty());
     EXPECT_EQ(remembered(back, "odd"), remembered(shop.book, "odd"));
     EXPECT_EQ(remembered(back, "empty"), "");
+    for (const char* name : {"formula", "apostrophes", "place"}) {
+        EXPECT_EQ(remembered(back, name), remembered(shop.book, name));
+    }
     ASSERT_TRUE(write_tables(back, shop.folder / "again"));
     const auto before = files_in(shop.folder / "out"), after = files_in(shop.folder / "again");
     ASSERT_EQ(before.size(), after.size());
@@ -67,6 +73,32 @@ TEST(Tables, ComeBackWithoutLoss)
     take_in_goods(shop.book, {SmallShop::good("WAX-NEW", 4)}, "later.csv");
     EXPECT_EQ(steps(back).back().id.value, steps(shop.book).back().id.value);
     EXPECT_TRUE(verify(back).empty());
+}
+
+// OWASP, CSV Injection: cells that begin with = + - @, tab or return are formulas to a table program.
+TEST(Tables, HoldNoFormula)
+{
+    SmallShop shop;
+    shop::Order order = SmallShop::order("1001");
+    order.to.name = "=1+1";
+    order.note = "+later";
+    order.to.company = "@home";
+    order.buyer_contact = "-2";
+    order.to.town = "\tTown";
+    take_in_orders(shop.book, {order}, "=cmd.csv");
+    ASSERT_TRUE(write_tables(shop.book, shop.folder / "out"));
+    const std::string orders = files_in(shop.folder / "out").at("orders.csv");
+    EXPECT_NE(orders.find("\"'=1+1\""), std::string::npos);
+    for (const auto& [name, text] : files_in(shop.folder / "out")) {
+        for (const char* formula : {"\"=", "\"+", "\"-", "\"@", "\"\t"}) {
+            for (const char* before : {",", "\n"}) {
+                EXPECT_EQ(text.find(std::string(before) + formula), std::string::npos) << name << " " << formula;
+            }
+        }
+    }
+    ASSERT_TRUE(read_tables(shop.folder / "out", shop.folder / "back.book"));
+    const Book back = open_or_throw(shop.folder / "back.book", [&] { return shop.now; });
+    EXPECT_EQ(order_by_key(back, order.key)->order, order_by_key(shop.book, order.key)->order);
 }
 
 TEST(Tables, AreTheOwnersAlone)

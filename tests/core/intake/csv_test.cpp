@@ -175,7 +175,33 @@ TEST(Csv, RefusesTooManyRows)
     EXPECT_THAT(read("a,b\n1,2\n3,4\n", limits).rows, SizeIs(2));
     expect_refused(read("a,b\n1,2\n3,4\n5,6\n", limits), ProblemKind::too_many_rows, 0);
     limits.file_bytes = 8;
-    expect_refused(read("a,b\n1,2\n3,4\n", limits), ProblemKind::too_many_rows, 0);
+    expect_refused(read("a,b\n1,2\n3,4\n", limits), ProblemKind::file_too_large, 0);
+}
+
+TEST(Csv, RefusesTooManyColumns)
+{
+    CsvLimits limits;
+    limits.columns = 2;
+    EXPECT_THAT(read("a,b\n1,2\n", limits).rows, SizeIs(1));
+    expect_refused(read("a,b,c\n1,2,3\n", limits), ProblemKind::too_many_columns, 0);
+}
+
+TEST(Csv, LeavesOutARowWithTooLongAText)
+{
+    CsvLimits limits;
+    limits.cell_bytes = 4;
+    const Csv csv = read("a,b\n1,2345\n1,23456\n3,4\n", limits);
+    EXPECT_THAT(csv.rows, SizeIs(2));
+    ASSERT_THAT(csv.problems, SizeIs(1));
+    EXPECT_EQ(csv.problems[0].kind, ProblemKind::text_too_long);
+    EXPECT_EQ(csv.problems[0].row, 3U);
+    EXPECT_EQ(csv.problems[0].column, "b");
+}
+
+TEST(Csv, SaysALimitInWords)
+{
+    EXPECT_EQ(size_in_words(8 << 20), "8 MiB");
+    EXPECT_EQ(size_in_words(1000), "1000 B");
 }
 
 TEST(Csv, HoldsTheLineLimitExactly)

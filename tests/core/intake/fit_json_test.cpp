@@ -188,7 +188,8 @@ TEST(FitJson, RefusesDoubleIdsUnknownOutersAndTooMuch)
     EXPECT_EQ(kind_of("{"), ProblemKind::bad_json);
     EXPECT_EQ(kind_of("[]"), ProblemKind::bad_json);
     EXPECT_EQ(kind_of("{}"), ProblemKind::missing_value);
-    EXPECT_EQ(kind_of(std::string((8U << 20U) + 1, ' ')), ProblemKind::out_of_range);
+    EXPECT_EQ(kind_of(std::string((8U << 20U) + 1, ' ')), ProblemKind::file_too_large);
+    EXPECT_EQ(kind_of(""), ProblemKind::empty_file);
     std::string deep = R"({"id":"n","shape":"roll","size_mm":[1,2]})";
     for (int i = 0; i < 12; ++i) deep = R"({"id":"n","shape":"inside","packed_in":"o","items":[)" + deep + "]}";
     EXPECT_EQ(kind_of(R"({"items":[)" + deep + R"(],"outers":[{"id":"o","kind":"carton","inner_mm":[1,1,1]}]})"),
