@@ -1362,6 +1362,10 @@
             <source>Height (pillow: its bulge)</source>
             <translation>Höhe (Kissen: Wölbung)</translation>
         </message>
+        <message>
+            <source>Look at it</source>
+            <translation>Ansehen</translation>
+        </message>
     </context>
     <context>
         <name>PaperWays</name>
@@ -2292,7 +2296,7 @@
         </message>
         <message>
             <source>Reorder list</source>
-            <translation>Bestellliste</translation>
+            <translation>Nachbestellliste</translation>
         </message>
         <message>
             <source>New</source>
@@ -3291,6 +3295,22 @@
             <source>Print</source>
             <translation>Drucken</translation>
         </message>
+        <message>
+            <source>Not the label</source>
+            <translation>Nicht das Etikett</translation>
+        </message>
+        <message>
+            <source>This code is of another paper of %1. Scan its address label.</source>
+            <translation>Dieser Code steht auf einem anderen Papier von %1. Bitte das Adressetikett scannen.</translation>
+        </message>
+        <message>
+            <source>An older label</source>
+            <translation>Ein älteres Etikett</translation>
+        </message>
+        <message>
+            <source>This is print %1 of label %2. Print %3 was made later: stick that one on and destroy this one. If only this one exists, press Space.</source>
+            <translation>Das ist der %1. Druck von Etikett %2. Danach kam der %3. Druck: den aufkleben und diesen vernichten. Gibt es nur diesen, die Leertaste drücken.</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::DayLine</name>
@@ -3388,6 +3408,18 @@
         <message>
             <source>There is nothing to print here now.</source>
             <translation>Hier gibt es jetzt nichts zu drucken.</translation>
+        </message>
+        <message>
+            <source>A newer code</source>
+            <translation>Ein neuerer Code</translation>
+        </message>
+        <message>
+            <source>%1 was printed by a later version of this program.</source>
+            <translation>%1 stammt von einer späteren Fassung dieses Programms.</translation>
+        </message>
+        <message>
+            <source>This is print %1 of label %2; print %3 was made later.</source>
+            <translation>Das ist der %1. Druck von Etikett %2; danach kam der %3. Druck.</translation>
         </message>
     </context>
     <context>
@@ -4284,6 +4316,10 @@
         <message>
             <source>%1 is one of your outers now, as long as the paper lasts</source>
             <translation>%1 gehört jetzt zu Ihren Hüllen, solange das Papier reicht</translation>
+        </message>
+        <message>
+            <source>Print</source>
+            <translation>Drucken</translation>
         </message>
     </context>
     <context>
