@@ -4,6 +4,7 @@
 #include "app/her_papers.h"
 #include "app/painting/fonts.h"
 #include "app/painting/paint.h"
+#include "app/paper_keys.h"
 #include "core/book/prints.h"
 #include "core/book/settings.h"
 #include "core/papers/bench_card.h"
@@ -127,11 +128,13 @@ papers::Document labels(const Day& day, PaperKind kind, const std::vector<Packet
     for (const Packet& packet : all) {
         const planning::ParcelPlan& plan = packet.held.plan;
         const shop::Parcel& parcel = packet.held.parcel;
-        made.push_back(kind == PaperKind::return_labels
-                           ? papers::return_label(parcel, packet.to(), house)
-                           : papers::label(parcel, packet.to(), house, service_of(packet), plan.part, plan.parts));
-        if (kind == PaperKind::labels) made.back().marks = papers::handling_marks(plan, day.cupboard());
-        made.back().print = book::next_print(day.book(), key_of(kind), {parcel.number});
+        const int print = book::next_print(day.book(), key_of(kind), {parcel.number});
+        if (kind == PaperKind::return_labels) {
+            made.push_back(papers::return_label(parcel, packet.to(), house, print));
+            continue;
+        }
+        made.push_back(papers::label(parcel, packet.to(), house, service_of(packet), plan.part, plan.parts, print));
+        made.back().marks = papers::handling_marks(plan, day.cupboard());
     }
     return papers::lay_out(made, next_label(day), her_words(), measure, house.label_form);
 }
@@ -141,15 +144,15 @@ papers::Document labels(const Day& day, PaperKind kind, const std::vector<Packet
 std::string_view name_of(PaperKind kind)
 {
     switch (kind) {
-    case PaperKind::pick_list: return "pick-list";
-    case PaperKind::pick_list_by_order: return "pick-list-by-order";
-    case PaperKind::packing_slips: return "packing-slips";
-    case PaperKind::bench_cards: return "bench-cards";
-    case PaperKind::labels: return "labels";
-    case PaperKind::return_labels: return "return-labels";
-    case PaperKind::gift_notes: return "gift-notes";
-    case PaperKind::customs: return "customs";
-    case PaperKind::hand_over_list: return "hand-over-list";
+    case PaperKind::pick_list: return paper_key::pick_list;
+    case PaperKind::pick_list_by_order: return paper_key::pick_list_by_order;
+    case PaperKind::packing_slips: return paper_key::packing_slips;
+    case PaperKind::bench_cards: return paper_key::bench_cards;
+    case PaperKind::labels: return paper_key::labels;
+    case PaperKind::return_labels: return paper_key::return_labels;
+    case PaperKind::gift_notes: return paper_key::gift_notes;
+    case PaperKind::customs: return paper_key::customs;
+    case PaperKind::hand_over_list: return paper_key::hand_over_list;
     }
     return {};
 }
@@ -206,8 +209,9 @@ papers::Document paper_of(const Day& day, PaperKind kind, const std::vector<Pack
         break;
     case PaperKind::customs: // in English, which every office reads; parcels that cross no border have none
         for (const Packet& packet : all) {
-            const ParcelCustoms customs = customs_of(day, packet.held);
+            ParcelCustoms customs = customs_of(day, packet.held);
             if (customs.border == shop::Border::none) continue;
+            customs.data.reprint = reprint_of(day, kind, packet);
             append(document, papers::lay_out(customs.data, blank_of(day), Words(Language::english), measure));
         }
         break;
@@ -267,7 +271,7 @@ papers::Document hand_over_paper(const Day& day, const book::HandOverList& list)
     auto paper = papers::hand_over_list(list.carrier, std::to_string(list.number), list.day, day.time(), parcels,
                                         day.orders(), day.cupboard().house);
     for (auto& line : paper.lines) {
-        line.label_print = book::next_print(day.book(), key_of(PaperKind::labels), {line.parcel}) - 1;
+        line.label_print = labels_printed(day, line.parcel);
     }
     paper.reprint = reprint_of(day, key_of(PaperKind::hand_over_list), {counted_as(list)});
     const painting::FontMeasure measure;
@@ -293,7 +297,12 @@ papers::Document command_cards(const Day& day)
 
 std::optional<std::filesystem::path> write_command_cards(const Day& day, const std::filesystem::path& folder)
 {
-    return write_document(folder, "command-cards", command_cards(day), painting::black_only());
+    return write_document(folder, paper_key::command_cards, command_cards(day), painting::black_only());
+}
+
+int labels_printed(const Day& day, const std::string& parcel)
+{
+    return book::next_print(day.book(), key_of(PaperKind::labels), {parcel}) - 1;
 }
 
 int next_label(const Day& day)

@@ -54,6 +54,8 @@ std::optional<std::filesystem::path> print_hand_over_list(Day& day, const book::
 papers::Document command_cards(const Day& day);
 std::optional<std::filesystem::path> write_command_cards(const Day& day, const std::filesystem::path& folder);
 
+int labels_printed(const Day& day, const std::string& parcel); // prints of its address label so far; 0: none
+
 // Of the sheet of labels that lies in the printer: the place (from 1) of the first that is left. Labels are laid out
 // from there on; once they went to a printer, they are used up.
 int next_label(const Day& day);

@@ -2,6 +2,7 @@
 
 #include "app/her_papers.h"
 #include "app/painting/fonts.h"
+#include "app/paper_keys.h"
 #include "core/book/ledger.h"
 #include "core/book/parcels.h"
 #include "core/book/prints.h"
@@ -13,8 +14,6 @@
 namespace stow {
 
 namespace {
-
-constexpr const char* packaging = "packaging";
 
 std::string counted_as(Date from, Date until)
 {
@@ -47,7 +46,7 @@ papers::Document material_paper(const Day& day, const std::vector<records::Parce
 {
     const papers::MaterialReport report{from, until, static_cast<int>(facts.size()),
                                         records::materials(facts, day.cupboard()),
-                                        reprint_of(day, packaging, {counted_as(from, until)})};
+                                        reprint_of(day, paper_key::packaging, {counted_as(from, until)})};
     const painting::FontMeasure measure;
     return papers::lay_out(report, blank_of(day), her_words(), measure);
 }
@@ -55,12 +54,12 @@ papers::Document material_paper(const Day& day, const std::vector<records::Parce
 std::optional<std::filesystem::path> print_material_report(Day& day, const std::vector<records::ParcelFacts>& facts,
                                                            Date from, Date until, const std::filesystem::path& folder)
 {
-    auto file = write_document(folder, packaging, material_paper(day, facts, from, until), palette_of(day));
+    auto file = write_document(folder, paper_key::packaging, material_paper(day, facts, from, until), palette_of(day));
     if (!file) return std::nullopt;
-    std::ofstream out(folder / "packaging.csv", std::ios::binary);
+    std::ofstream out(folder / (std::string(paper_key::packaging) + ".csv"), std::ios::binary);
     out << materials_csv(day, facts, from, until);
     if (!out.flush()) return std::nullopt;
-    book::count_print(day.book(), packaging, {counted_as(from, until)});
+    book::count_print(day.book(), paper_key::packaging, {counted_as(from, until)});
     return file;
 }
 

@@ -3,6 +3,7 @@
 #include "app/her_papers.h"
 #include "app/painting/fonts.h"
 #include "app/painting/paint.h"
+#include "app/paper_keys.h"
 #include "app/words/format.h"
 #include "core/book/ledger.h"
 #include "core/book/orders.h"
@@ -20,9 +21,6 @@ namespace stow {
 namespace {
 
 using papers::Words;
-
-constexpr const char* reorder_list = "reorder-list";
-constexpr const char* making_list_name = "making-list";
 
 std::string amount(shop::Amount a, shop::Unit unit)
 {
@@ -85,7 +83,7 @@ papers::Document reorder_paper(const Day& day)
     papers::NeedList list;
     list.kind = papers::NeedList::Kind::reorder;
     list.day = day.today();
-    list.reprint = reprint_of(day, reorder_list, {to_text(list.day)});
+    list.reprint = reprint_of(day, paper_key::reorder_list, {to_text(list.day)});
     for (const supplies::ReorderList& from : reorder_lists(day)) {
         papers::NeedList::Group group{from.supplier, {}};
         for (const supplies::ReorderLine& line : from.lines) {
@@ -106,7 +104,7 @@ papers::Document making_paper(const Day& day)
     papers::NeedList list;
     list.kind = papers::NeedList::Kind::making;
     list.day = day.today();
-    list.reprint = reprint_of(day, making_list_name, {to_text(list.day)});
+    list.reprint = reprint_of(day, paper_key::making_list, {to_text(list.day)});
     papers::NeedList::Group group;
     for (const planning::ToMake& need : making_list(day)) {
         const shop::Good& good = *day.cupboard().good(need.good);
@@ -125,19 +123,19 @@ papers::Document making_paper(const Day& day)
 
 std::optional<std::filesystem::path> print_reorder_list(Day& day, const std::filesystem::path& folder)
 {
-    auto file = write_document(folder, reorder_list, reorder_paper(day), palette_of(day));
+    auto file = write_document(folder, paper_key::reorder_list, reorder_paper(day), palette_of(day));
     if (!file) return std::nullopt;
-    std::ofstream out(folder / "reorder-list.csv", std::ios::binary);
+    std::ofstream out(folder / (std::string(paper_key::reorder_list) + ".csv"), std::ios::binary);
     out << reorder_csv(day);
     if (!out.flush()) return std::nullopt;
-    book::count_print(day.book(), reorder_list, {to_text(day.today())});
+    book::count_print(day.book(), paper_key::reorder_list, {to_text(day.today())});
     return file;
 }
 
 std::optional<std::filesystem::path> print_making_list(Day& day, const std::filesystem::path& folder)
 {
-    auto file = write_document(folder, making_list_name, making_paper(day), palette_of(day));
-    if (file) book::count_print(day.book(), making_list_name, {to_text(day.today())});
+    auto file = write_document(folder, paper_key::making_list, making_paper(day), palette_of(day));
+    if (file) book::count_print(day.book(), paper_key::making_list, {to_text(day.today())});
     return file;
 }
 
@@ -159,7 +157,7 @@ papers::Document box_template(const paperbox::Wanted& wanted, papers::Format for
 std::optional<std::filesystem::path> write_box_template(const paperbox::Wanted& wanted, papers::Format format,
                                                         const std::filesystem::path& folder)
 {
-    return write_document(folder, "paper-box-" + std::string(paperbox::name_of(wanted.kind)),
+    return write_document(folder, std::string(paper_key::paper_box) + "-" + std::string(paperbox::name_of(wanted.kind)),
                           box_template(wanted, format), painting::black_only());
 }
 

@@ -1,5 +1,6 @@
 #include "app/command/command.h"
 #include "app/day_papers.h"
+#include "app/paper_keys.h"
 
 #include <nlohmann/json.hpp>
 #include <ostream>
@@ -7,8 +8,6 @@
 namespace stow::command {
 
 namespace {
-
-constexpr const char* command_cards = "command-cards"; // of no parcel
 
 struct Options {
     std::string out;
@@ -42,7 +41,7 @@ int papers(Context& context, const Options& options)
             files.push_back(file->string());
         }
     }
-    if (options.only == command_cards) {
+    if (options.only == paper_key::command_cards) { // of no parcel
         if (const auto file = write_command_cards(*day, folder)) files.push_back(file->string());
     }
     if (context.json) {
@@ -64,7 +63,7 @@ void add_papers(CLI::App& app, Context& context)
     command->add_option("--out", options->out, "Folder to write into; one beside the shop book if left out");
     std::vector<std::string> names;
     for (const PaperKind kind : all_paper_kinds) names.emplace_back(name_of(kind));
-    names.emplace_back(command_cards);
+    names.emplace_back(paper_key::command_cards);
     command->add_option("--only", options->only, "One kind of paper")->check(CLI::IsMember(names));
     command->callback([&context, options] { context.exit = papers(context, *options); });
 }

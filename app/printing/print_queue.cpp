@@ -4,6 +4,8 @@
 #include <QProcessEnvironment>
 #include <QRegularExpression>
 
+#include <algorithm>
+
 namespace stow::printing {
 
 namespace {
@@ -22,6 +24,46 @@ std::optional<QString> stopped_because(const QString& said)
     const QStringList lines = said.trimmed().split(QLatin1Char('\n'));
     if (!lines.front().contains(QLatin1String(" disabled "))) return std::nullopt;
     return lines.size() > 1 ? lines[1].trimmed() : lines.front();
+}
+
+// A job as `lpstat -l -o` lists it: a line that begins with its name, then lines that begin with a blank.
+struct Listed {
+    QString id, status, alerts;
+
+    // It is tried again and again: the printer is known and enabled, but not there (RFC 8011, 5.3.8:
+    // "resources-are-not-ready"; CUPS with the policy retry-job, its usual one).
+    std::optional<QString> kept_waiting() const
+    {
+        if (!alerts.contains(QLatin1String("not-ready"))) return std::nullopt;
+        return status.isEmpty() ? alerts : status;
+    }
+};
+
+std::vector<Listed> listed(const QString& out)
+{
+    std::vector<Listed> all;
+    for (const QString& line : out.split(QLatin1Char('\n'), Qt::SkipEmptyParts)) {
+        if (!line.front().isSpace())
+            all.push_back({line.section(QLatin1Char(' '), 0, 0), {}, {}});
+        else if (!all.empty() && line.contains(QLatin1String("Status:")))
+            all.back().status = line.section(QLatin1Char(':'), 1).trimmed();
+        else if (!all.empty() && line.contains(QLatin1String("Alerts:")))
+            all.back().alerts = line.section(QLatin1Char(':'), 1).trimmed();
+    }
+    return all;
+}
+
+const Listed* of(const std::vector<Listed>& all, const QString& id)
+{
+    const auto found = std::find_if(all.begin(), all.end(), [&](const Listed& one) { return one.id == id; });
+    return found == all.end() ? nullptr : &*found;
+}
+
+// Nobody knows whether it came out.
+QString doubtful(const QString& why)
+{
+    const QString look = PrintQueue::tr("no answer: see what the printer has before sending again");
+    return why.isEmpty() ? look : why + QStringLiteral(" · ") + look;
 }
 
 } // namespace
@@ -133,8 +175,7 @@ void PrintQueue::send(std::size_t job)
             timer_.start();
         } else {
             const QString why = first_line(err);
-            set(job, Job::State::refused,
-                why.isEmpty() ? tr("no answer: see what the printer has before sending again") : why);
+            set(job, Job::State::refused, why.isEmpty() ? doubtful({}) : why);
         }
     });
 }
@@ -149,20 +190,19 @@ void PrintQueue::look()
     for (std::size_t j = 0; j < jobs_.size(); ++j) {
         if (jobs_[j].state == Job::State::queued || jobs_[j].state == Job::State::stopped) waiting.push_back(j);
     }
-    run(QStringLiteral("lpstat"), {QStringLiteral("-W"), QStringLiteral("not-completed"), QStringLiteral("-o")},
+    run(QStringLiteral("lpstat"),
+        {QStringLiteral("-W"), QStringLiteral("not-completed"), QStringLiteral("-l"), QStringLiteral("-o")},
         [this, waiting](bool well, const QString& out, const QString&) {
             looking_ = false;
             if (!well) return; // another look will tell
-            QStringList there, printers;
-            for (const QString& line : out.split(QLatin1Char('\n'), Qt::SkipEmptyParts)) {
-                there += line.section(QLatin1Char(' '), 0, 0);
-            }
+            const std::vector<Listed> there = listed(out);
+            QStringList printers;
             for (const std::size_t j : waiting) {
                 const Job& job = jobs_[j];
                 if (job.state != Job::State::queued && job.state != Job::State::stopped) continue;
-                if (!there.contains(job.id)) {
+                if (of(there, job.id) == nullptr) {
                     set(j, Job::State::gone);
-                    ask_why_gone(j);
+                    ask_how_it_ended(j);
                 } else if (!printers.contains(job.way.printer)) {
                     printers += job.way.printer;
                 }
@@ -170,12 +210,14 @@ void PrintQueue::look()
             if (printers.isEmpty() && !any(Job::State::queued) && !any(Job::State::stopped)) timer_.stop();
             for (const QString& printer : printers) {
                 run(QStringLiteral("lpstat"), {QStringLiteral("-p"), printer},
-                    [this, printer](bool known, const QString& said, const QString& err) {
-                        const auto why = known ? stopped_because(said) : std::optional(first_line(err));
+                    [this, printer, there](bool known, const QString& said, const QString& err) {
+                        const auto stopped = known ? stopped_because(said) : std::optional(first_line(err));
                         for (std::size_t j = 0; j < jobs_.size(); ++j) {
                             const Job& job = jobs_[j];
                             const bool waits = job.state == Job::State::queued || job.state == Job::State::stopped;
                             if (!waits || job.way.printer != printer) continue;
+                            const Listed* const as = of(there, job.id);
+                            const auto why = !stopped && as != nullptr ? as->kept_waiting() : stopped;
                             set(j, why ? Job::State::stopped : Job::State::queued, why.value_or(QString()));
                         }
                     });
@@ -183,26 +225,47 @@ void PrintQueue::look()
         });
 }
 
-// A job given up by the system leaves the queue like one that was printed; its reasons tell them apart (RFC 8011,
-// 5.3.8: "aborted-by-system", "job-canceled-by-operator", "document-format-error").
+// A job given up by the system leaves the queue like one that was printed; its state tells them apart (RFC 8011, 5.3.7:
+// completed, canceled, aborted). lpstat does not say it, and the reasons it names are alike for all three (CUPS 2.4.2,
+// tried); ipptool does.
+void PrintQueue::ask_how_it_ended(std::size_t job)
+{
+    const QString number = jobs_[job].id.section(QLatin1Char('-'), -1);
+    run(QStringLiteral("ipptool"),
+        {QStringLiteral("-tv"), QStringLiteral("ipp://localhost/jobs/") + number,
+         QStringLiteral("get-job-attributes.test")},
+        [this, job](bool, const QString& out, const QString&) {
+            if (jobs_[job].state != Job::State::gone) return;
+            static const QRegularExpression is(QStringLiteral("job-state \\(enum\\) = (\\S+)")),
+                message(QStringLiteral("job-printer-state-message \\([^)]*\\) = ([^\n]+)"));
+            const QString state = is.match(out).captured(1), words = message.match(out).captured(1).trimmed();
+            if (state.isEmpty()) return ask_why_gone(job);
+            if (state != QLatin1String("completed")) given_up(job, words.isEmpty() ? state : words);
+        });
+}
+
+// Where nobody tells its state: by the reasons of newer systems (RFC 8011, 5.3.8: "aborted-by-system",
+// "job-canceled-by-operator", "document-format-error"), or because its printer is not there any more.
 void PrintQueue::ask_why_gone(std::size_t job)
 {
     run(QStringLiteral("lpstat"),
         {QStringLiteral("-W"), QStringLiteral("completed"), QStringLiteral("-l"), QStringLiteral("-o"),
          jobs_[job].way.printer},
-        [this, job](bool well, const QString& out, const QString&) {
-            if (jobs_[job].state != Job::State::gone || !well) return;
-            bool ours = false;
-            for (const QString& line : out.split(QLatin1Char('\n'), Qt::SkipEmptyParts)) {
-                if (!line.front().isSpace()) ours = line.section(QLatin1Char(' '), 0, 0) == jobs_[job].id;
-                if (!ours || !line.contains(QLatin1String("Alerts:"))) continue;
-                const QString alerts = line.section(QLatin1Char(':'), 1).trimmed();
-                for (const char* bad : {"abort", "cancel", "error", "unprintable"}) {
-                    if (alerts.contains(QLatin1String(bad)))
-                        return set(job, Job::State::refused, tr("given up by the print system: %1").arg(alerts));
-                }
+        [this, job](bool well, const QString& out, const QString& err) {
+            if (jobs_[job].state != Job::State::gone) return;
+            if (!well) return set(job, Job::State::refused, doubtful(first_line(err)));
+            const std::vector<Listed> all = listed(out);
+            const Listed* const ours = of(all, jobs_[job].id);
+            if (ours == nullptr) return;
+            for (const char* bad : {"abort", "cancel", "error", "unprintable"}) {
+                if (ours->alerts.contains(QLatin1String(bad))) return given_up(job, ours->alerts);
             }
         });
+}
+
+void PrintQueue::given_up(std::size_t job, const QString& why)
+{
+    set(job, Job::State::refused, tr("given up by the print system: %1").arg(why));
 }
 
 QString PrintQueue::kept() const
@@ -210,8 +273,8 @@ QString PrintQueue::kept() const
     QStringList lines;
     for (const Job& job : jobs_) {
         if (job.state == Job::State::gone) continue;
-        const QStringList parts{job.paper, job.file, job.way.printer, job.way.media, job.way.tray, job.id, job.why,
-                                QString::number(static_cast<int>(job.state))};
+        const QStringList parts{job.paper,    job.file, job.way.printer, job.way.media,
+                                job.way.tray, job.id,   job.why,         QString::number(static_cast<int>(job.state))};
         lines += parts.join(QLatin1Char('\t'));
     }
     return lines.join(QLatin1Char('\n'));
@@ -226,7 +289,7 @@ void PrintQueue::remember(const QString& kept)
         const bool had_number = !job.id.isEmpty();
         if (parts[7].toInt() != static_cast<int>(Job::State::refused)) {
             job.state = had_number ? Job::State::queued : Job::State::refused;
-            if (!had_number) job.why = tr("no answer: see what the printer has before sending again");
+            if (!had_number) job.why = doubtful({});
         }
         jobs_.push_back(std::move(job));
     }

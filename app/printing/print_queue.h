@@ -1,7 +1,7 @@
-// Hands PDF files to the print system (CUPS) by its program `lp`, and asks `lpstat` what has become of them. Nothing
-// here waits: all programs run beside the window. A job that has left the system's queue is `gone`, unless the
-// system says that it gave it up: whether paper came out nobody knows but she who holds it, so a label counts only once
-// it is scanned on its parcel.
+// Hands PDF files to the print system (CUPS) by its program `lp`, and asks `lpstat` and `ipptool` what has become of
+// them. Nothing here waits: all programs run beside the window. A job that has left the system's queue is `gone`,
+// unless the system says that it gave it up: whether paper came out nobody knows but she who holds it, so a label
+// counts only once it is scanned on its parcel.
 #pragma once
 
 #include <QObject>
@@ -60,7 +60,9 @@ private:
     void run(const QString& program, const QStringList& arguments, Heard heard);
     void send(std::size_t job);
     void look();
+    void ask_how_it_ended(std::size_t job);
     void ask_why_gone(std::size_t job);
+    void given_up(std::size_t job, const QString& why);
     void set(std::size_t job, Job::State state, const QString& why = {});
     bool any(Job::State state) const;
 

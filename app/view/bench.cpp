@@ -1,6 +1,7 @@
 #include "app/view/bench.h"
 
 #include "app/day_papers.h"
+#include "app/paper_keys.h"
 #include "app/plan_day.h"
 #include "app/scale_check.h"
 #include "app/view/bench_scale.h"
@@ -14,10 +15,8 @@
 #include "app/words/reasons.h"
 #include "core/book/ledger.h"
 #include "core/book/orders.h"
-#include "core/book/prints.h"
 #include "core/book/settings.h"
 #include "core/papers/drawing.h"
-#include "core/papers/payload.h"
 #include "core/planning/scene.h"
 #include "core/shop/check_digits.h"
 #include "core/shop/heat.h"
@@ -428,8 +427,8 @@ std::optional<std::filesystem::path> BenchController::print_label()
     const auto folder = paper_folder(day_) / held_->parcel.number;
     const auto file = print_paper(day_, PaperKind::labels, {{id_}}, folder);
     if (!file) return file;
-    emit written(QStringLiteral("labels"), text(file->string()));
-    if (!typed_way(day_, QStringLiteral("labels")).isEmpty()) use_labels(day_, 1);
+    emit written(text(paper_key::labels), text(file->string()));
+    if (!typed_way(day_, text(paper_key::labels)).isEmpty()) use_labels(day_, 1);
     return file;
 }
 
@@ -524,7 +523,7 @@ void BenchController::printAgain()
     if (!held_) return;
     const auto file = print_label();
     const std::string number = held_->parcel.number;
-    const int print = book::next_print(day_.book(), std::string(name_of(PaperKind::labels)), {number}) - 1;
+    const int print = labels_printed(day_, number);
     show(); // the step says which label is to be stuck on
     if (!file)
         emit said(tr("The label could not be written into %1").arg(text(paper_folder(day_).string())));
@@ -638,20 +637,34 @@ void BenchController::undo_last()
     }
 }
 
+// At the step where the label goes on. `same`: the code is of the parcel on the scale.
+void BenchController::scan_label(const papers::Payload& code, bool same)
+{
+    using Kind = papers::Payload::Kind;
+    const QString here = text(held_->parcel.number);
+    const int last = labels_printed(day_, held_->parcel.number);
+    if (!same)
+        emit wrong(tr("Wrong label"), tr("This label is of %1. On the scale stands %2.").arg(text(code.number), here));
+    else if (code.kind == Kind::paper)
+        emit wrong(tr("Not the label"), tr("This code is of another paper of %1. Scan its address label.").arg(here));
+    else if (code.kind == Kind::label && code.print < last)
+        emit wrong(tr("An older label"), tr("This is print %1 of label %2. Print %3 was made later: stick that one on "
+                                            "and destroy this one. If only this one exists, press Space.")
+                                             .arg(code.print)
+                                             .arg(here)
+                                             .arg(last));
+    else
+        stuckOn();
+}
+
 bool BenchController::scan(const QString& code)
 {
     const ParcelStep* step = now();
     if (step == nullptr) return false;
     if (const auto ours = papers::parse_payload(utf8(code))) {
-        const bool same = ours->kind == papers::Payload::Kind::parcel && ours->number == held_->parcel.number;
+        const bool same = ours->of_parcel() && ours->number == held_->parcel.number;
         if (step->kind != ParcelStep::Kind::label) return same;
-        if (same) {
-            stuckOn();
-        } else {
-            emit wrong(
-                tr("Wrong label"),
-                tr("This label is of %1. On the scale stands %2.").arg(text(ours->number), text(held_->parcel.number)));
-        }
+        scan_label(*ours, same);
         return true;
     }
     const auto is_scanned = [&](const shop::GoodCode& good) {

@@ -6,6 +6,7 @@
 #include "app/view/preview.h"
 #include "app/view/row_model.h"
 #include "app/view/scenes.h"
+#include "core/papers/payload.h"
 #include "core/weighing/scale_feed.h"
 
 #include <QVariant>
@@ -172,6 +173,7 @@ private:
     bool settle(const book::Done& done); // false: refused, and said
     void advance(bool scanned = false);
     bool take(Weight weight);              // recorded, and judged
+    void scan_label(const papers::Payload& code, bool same);
     bool overrule(const std::string& why); // the reading that stands is right all the same
     bool keep(Weight weight, bool overridden, const std::string& why);
     shop::WeighingStage stage_now() const;

@@ -3,7 +3,6 @@
 #include "app/day_papers.h"
 #include "app/view/text.h"
 #include "app/words/format.h"
-#include "core/book/prints.h"
 #include "core/papers/bench_card.h"
 #include "core/shop/heat.h"
 
@@ -161,7 +160,7 @@ std::vector<ParcelStep> parcel_steps(const Day& day, const book::HeldParcel& hel
     add(ParcelStep::Kind::weigh, Say::tr("Weigh it"), Say::tr("Put it on the scale"),
         Say::tr("type what the scale says and press Enter"));
     // Two labels of one parcel must not both be stuck on: the later says which it is.
-    const int print = book::next_print(day.book(), std::string(name_of(PaperKind::labels)), {held.parcel.number}) - 1;
+    const int print = labels_printed(day, held.parcel.number);
     const QString then = Say::tr("then scan it, or press Space");
     add(ParcelStep::Kind::label, Say::tr("Stick the label on"),
         Say::tr("Stick label %1 on").arg(text(held.parcel.number)),

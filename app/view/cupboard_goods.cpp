@@ -1,5 +1,6 @@
 #include "app/day_papers.h"
 #include "app/her_papers.h"
+#include "app/paper_keys.h"
 #include "app/supply_papers.h"
 #include "app/take_in.h"
 #include "app/view/cupboard.h"
@@ -246,14 +247,14 @@ QString GoodsController::count(int index, const QString& pieces)
 
 DraftPaper GoodsController::draft()
 {
-    return {name_of_paper(QStringLiteral("making-list")), making_paper(day_), &palette_of(day_), tr("Print"),
+    return {name_of_paper(text(paper_key::making_list)), making_paper(day_), &palette_of(day_), tr("Print"),
             [this] { printMaking(); }};
 }
 
 void GoodsController::printMaking()
 {
     const auto file = print_making_list(day_, paper_folder(day_));
-    if (file) emit written(QStringLiteral("making-list"), text(file->string()));
+    if (file) emit written(text(paper_key::making_list), text(file->string()));
     emit said(file ? tr("Making list: %1").arg(text(file->string())) : tr("There is nothing to make."));
 }
 

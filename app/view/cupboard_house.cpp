@@ -1,4 +1,5 @@
 #include "app/day_papers.h"
+#include "app/paper_keys.h"
 #include "app/view/cupboard.h"
 #include "app/view/paper_ways.h"
 #include "app/view/text.h"
@@ -351,7 +352,7 @@ QString HouseController::set(const QString& key, const QString& typed)
 
 DraftPaper HouseController::draft()
 {
-    return {name_of_paper(QStringLiteral("command-cards")), command_cards(day_), &painting::black_only(), tr("Print"),
+    return {name_of_paper(text(paper_key::command_cards)), command_cards(day_), &painting::black_only(), tr("Print"),
             [this] { printCommandCards(); }};
 }
 
@@ -359,7 +360,7 @@ void HouseController::printCommandCards()
 {
     const auto file = write_command_cards(day_, paper_folder(day_));
     emit said(file ? tr("The command cards lie in %1").arg(text(file->string())) : tr("The file cannot be written."));
-    if (file) emit written(QStringLiteral("command-cards"), text(file->string()));
+    if (file) emit written(text(paper_key::command_cards), text(file->string()));
 }
 
 // The shelves as the window names them, from the first.
@@ -372,7 +373,9 @@ std::vector<DraftPaper> CupboardController::drafts()
 {
     switch (shelf_) {
     case 0: return {goods_.draft()};
-    case 1: return {supplies_.draft()};
+    case 1:
+        if (paper_boxes_.open()) return paper_boxes_.drafts(); // it lies over the shelf
+        return {supplies_.draft()};
     case 3: return {records_.draft()};
     case 4: return {house_.draft()};
     default: return {};

@@ -1,5 +1,6 @@
 #include "app/day_papers.h"
 #include "app/her_papers.h"
+#include "app/paper_keys.h"
 #include "app/view/cupboard.h"
 #include "app/view/paper_ways.h"
 #include "app/view/text.h"
@@ -292,7 +293,7 @@ void RecordsController::open(int index)
 DraftPaper RecordsController::draft()
 {
     const bool any = !read_.accounts.empty();
-    return {name_of_paper(QStringLiteral("packaging")),
+    return {name_of_paper(text(paper_key::packaging)),
             any ? material_paper(day_, read_.facts, from_, day_.today()) : papers::Document{}, &palette_of(day_),
             tr("Print"), [this] { printFiles(); }};
 }
@@ -303,7 +304,7 @@ void RecordsController::printFiles()
     const auto file = print_material_report(day_, read_.facts, from_, day_.today(), paper_folder(day_));
     emit said(file ? tr("Packaging of %1, with a table for a register's form: %2").arg(period(), text(file->string()))
                    : tr("The file cannot be written."));
-    if (file) emit written(QStringLiteral("packaging"), text(file->string()));
+    if (file) emit written(text(paper_key::packaging), text(file->string()));
 }
 
 } // namespace stow::view

@@ -1,5 +1,6 @@
 #include "app/day_papers.h"
 #include "app/her_papers.h"
+#include "app/paper_keys.h"
 #include "app/supply_papers.h"
 #include "app/take_in.h"
 #include "app/view/cupboard.h"
@@ -215,14 +216,14 @@ QString SuppliesController::spoil(const QString& code, const QString& typed, con
 
 DraftPaper SuppliesController::draft()
 {
-    return {name_of_paper(QStringLiteral("reorder-list")), reorder_paper(day_), &palette_of(day_), tr("Print"),
+    return {name_of_paper(text(paper_key::reorder_list)), reorder_paper(day_), &palette_of(day_), tr("Print"),
             [this] { printReorder(); }};
 }
 
 void SuppliesController::printReorder()
 {
     const auto file = print_reorder_list(day_, paper_folder(day_));
-    if (file) emit written(QStringLiteral("reorder-list"), text(file->string()));
+    if (file) emit written(text(paper_key::reorder_list), text(file->string()));
     emit said(file ? tr("Reorder list: %1").arg(text(file->string())) : tr("There is nothing to reorder."));
 }
 

@@ -54,6 +54,7 @@ Desk::Desk(Day& day, QObject* parent)
     hears(*cupboard_.beforeSale());
     hears(*cupboard_.paperBoxes());
     connect(cupboard_.paperBoxes(), &PaperBoxesController::written, this, &Desk::print);
+    connect(cupboard_.paperBoxes(), &PaperBoxesController::lookAsked, this, &Desk::lookAtPapers);
     connect(&pick_, &PickController::written, this, &Desk::print);
     connect(&bench_, &BenchController::written, this, &Desk::print);
     connect(&hand_over_, &HandOverController::written, this, &Desk::print);
@@ -143,12 +144,12 @@ void Desk::print(const QString& paper, const QString& file)
 bool Desk::hasPapers() const
 {
     switch (place_) {
+    case Place::Plan: // what its key would print
     case Place::Pick: return !pick_.empty() || pick_.canStart();
     case Place::Bench: return !bench_.empty();
     case Place::HandOver: return !hand_over_.empty();
     case Place::Cupboard: return cupboard_.hasPapers();
-    case Place::Arrivals:
-    case Place::Plan: return false;
+    case Place::Arrivals: return false;
     }
     return false;
 }
@@ -157,12 +158,20 @@ void Desk::lookAtPapers()
 {
     std::vector<DraftPaper> drafts;
     switch (place_) {
+    case Place::Plan:
+        drafts = pick_.drafts();
+        for (DraftPaper& draft : drafts) {
+            draft.print = [this, print = std::move(draft.print)] {
+                print();
+                setPlace(Place::Pick);
+            };
+        }
+        break;
     case Place::Pick: drafts = pick_.drafts(); break;
     case Place::Bench: drafts = bench_.drafts(); break;
     case Place::HandOver: drafts = hand_over_.drafts(); break;
     case Place::Cupboard: drafts = cupboard_.drafts(); break;
-    case Place::Arrivals:
-    case Place::Plan: break;
+    case Place::Arrivals: break;
     }
     if (!preview_.show(std::move(drafts))) say(tr("There is nothing to print here now."));
 }
@@ -221,12 +230,24 @@ void Desk::scan(const QString& code)
     if (!ours && ours.error() == papers::NotOurs::damaged) {
         return stop(tr("Scan it again"), tr("The code was not read whole: %1").arg(code));
     }
+    if (!ours && ours.error() == papers::NotOurs::newer_version) {
+        return stop(tr("A newer code"), tr("%1 was printed by a later version of this program.").arg(code));
+    }
     if (ours) {
-        const bool is_parcel = ours->kind == papers::Payload::Kind::parcel;
-        const auto scanned = is_parcel ? book::parcel_by_number(day_.book(), ours->number) : std::nullopt;
+        const auto scanned = ours->of_parcel() ? book::parcel_by_number(day_.book(), ours->number) : std::nullopt;
         if (scanned && stops(scanned->parcel)) return;
         if (place_ == Place::Bench && bench_.scan(code)) return;
-        if (scanned) return openParcel(scanned->parcel.id.value);
+        if (scanned) {
+            openParcel(scanned->parcel.id.value);
+            const int last = labels_printed(day_, ours->number);
+            if (ours->kind == papers::Payload::Kind::label && ours->print < last) {
+                say(tr("This is print %1 of label %2; print %3 was made later.")
+                        .arg(ours->print)
+                        .arg(text(ours->number))
+                        .arg(last));
+            }
+            return;
+        }
         for (const shop::HeldOrder& held : day_.orders()) {
             if (held.order.key.number != ours->number) continue;
             const auto parcels = book::parcels_of(day_.book(), held.id);

@@ -2,6 +2,7 @@
 
 #include "app/day_papers.h"
 #include "app/her_papers.h"
+#include "app/paper_keys.h"
 #include "app/view/bench_scale.h"
 #include "app/view/collections.h"
 #include "app/view/text.h"
@@ -159,7 +160,7 @@ void HandOverController::courierIsHere(int index)
         return;
     }
     const auto file = print_hand_over_list(day_, *list, paper_folder(day_));
-    if (file) emit written(QStringLiteral("hand-over-list"), text(file->string()));
+    if (file) emit written(text(paper_key::hand_over_list), text(file->string()));
     const QString closed = tr("List %1 for %2: %n parcels", nullptr, static_cast<int>(list->parcels.size()))
                                .arg(list->number)
                                .arg(carrier);
@@ -172,7 +173,7 @@ void HandOverController::courierIsHere(int index)
 void HandOverController::print_again(const book::HandOverList& list)
 {
     const auto file = print_hand_over_list(day_, list, paper_folder(day_));
-    if (file) emit written(QStringLiteral("hand-over-list"), text(file->string()));
+    if (file) emit written(text(paper_key::hand_over_list), text(file->string()));
     emit said(file ? tr("List %1 for %2, marked as a reprint: %3")
                          .arg(list.number)
                          .arg(text(list.carrier), text(file->string()))

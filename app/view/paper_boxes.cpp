@@ -2,7 +2,9 @@
 
 #include "app/day_papers.h"
 #include "app/her_papers.h"
+#include "app/paper_keys.h"
 #include "app/supply_papers.h"
+#include "app/view/paper_ways.h"
 #include "app/view/text.h"
 #include "app/words/book.h"
 #include "app/words/format.h"
@@ -138,6 +140,27 @@ void PaperBoxesController::show(const paperbox::Net& net)
     emit changed();
 }
 
+void PaperBoxesController::setOpen(bool open)
+{
+    if (open == open_) return;
+    open_ = open;
+    emit openChanged();
+}
+
+std::vector<DraftPaper> PaperBoxesController::drafts()
+{
+    if (!wanted_) return {};
+    DraftPaper draft{name_of_paper(text(paper_key::paper_box)), {}, &painting::black_only(), tr("Print"), [this] {
+                         printTemplate();
+                     }};
+    for (const paperbox::Wanted& piece : paperbox::pieces_of(*wanted_)) {
+        papers::Document sheets = box_template(piece, format_of(day_));
+        if (draft.document.title.empty()) draft.document.title = sheets.title;
+        std::move(sheets.pages.begin(), sheets.pages.end(), std::back_inserter(draft.document.pages));
+    }
+    return {std::move(draft)};
+}
+
 void PaperBoxesController::printTemplate()
 {
     if (!wanted_) return;
@@ -148,7 +171,7 @@ void PaperBoxesController::printTemplate()
         files += text(file->string());
     }
     emit said(tr("Template at 1:1, with a ruler of 100 mm to check the printer by: %1").arg(joined(files)));
-    for (const QString& file : files) emit written(QStringLiteral("paper-box"), file);
+    for (const QString& file : files) emit written(text(paper_key::paper_box), file);
 }
 
 QString PaperBoxesController::keep(const QString& code, const QString& name, const QString& minutes)

@@ -2,6 +2,7 @@
 // is one of her outers as long as the paper lasts.
 #pragma once
 
+#include "app/view/preview.h"
 #include "app/view/row_model.h"
 #include "app/view/scenes.h"
 #include "core/planning/paper_outer.h"
@@ -29,7 +30,8 @@ class PaperBoxesController : public QObject {
     Q_PROPERTY(stow::view::RowModel* facts READ facts CONSTANT)
     Q_PROPERTY(stow::view::SketchScene net READ net NOTIFY changed)
     Q_PROPERTY(bool laid READ laid NOTIFY changed)
-    Q_PROPERTY(bool fromPaper READ fromPaper NOTIFY changed) // it can be cut from the paper chosen
+    Q_PROPERTY(bool open READ open WRITE setOpen NOTIFY openChanged) // its sheet lies over the screen
+    Q_PROPERTY(bool fromPaper READ fromPaper NOTIFY changed)         // it can be cut from the paper chosen
 public:
     explicit PaperBoxesController(Day& day, QObject* parent = nullptr);
     QStringList kinds() const;
@@ -37,18 +39,24 @@ public:
     RowModel* facts() { return &facts_; }
     SketchScene net() const { return net_; }
     bool laid() const { return wanted_.has_value(); }
+    bool open() const { return open_; }
+    void setOpen(bool open);
     bool fromPaper() const { return made_.has_value(); }
 
     // Lengths in mm; `around`: they are of what must go in. Empty: laid out; else what is wrong.
     Q_INVOKABLE QString lay(int kind, int paper, const QString& length, const QString& width, const QString& height,
                             bool around);
     Q_INVOKABLE void printTemplate();
+    Q_INVOKABLE void lookAtTemplate() { emit lookAsked(); }
+    std::vector<DraftPaper> drafts();                                                           // of what is laid out
     Q_INVOKABLE QString keep(const QString& code, const QString& name, const QString& minutes); // empty: kept
     void refresh();
 
 signals:
     void changed();
     void papersChanged();
+    void openChanged();
+    void lookAsked();
     void said(const QString& words);
     void written(const QString& paper, const QString& file);
 
@@ -62,6 +70,7 @@ private:
     SketchScene net_;
     std::optional<paperbox::Wanted> wanted_;
     std::optional<planning::PaperOuter> made_;
+    bool open_ = false;
 };
 
 } // namespace stow::view

@@ -15,6 +15,10 @@ inline QString text(const std::string& s)
 {
     return QString::fromStdString(s);
 }
+inline QString text(const char* s)
+{
+    return QString::fromUtf8(s);
+}
 inline QString text(std::string_view s)
 {
     return QString::fromUtf8(s.data(), static_cast<qsizetype>(s.size()));

@@ -1413,6 +1413,10 @@
             <source>Height (pillow: its bulge)</source>
             <translation>Höhe (Kissen: Wölbung)</translation>
         </message>
+        <message>
+            <source>Look at it</source>
+            <translation>Ansehen</translation>
+        </message>
     </context>
     <context>
         <name>PaperWays</name>
@@ -2368,7 +2372,7 @@
         </message>
         <message>
             <source>Reorder list</source>
-            <translation>Bestellliste</translation>
+            <translation>Nachbestellliste</translation>
         </message>
         <message>
             <source>New</source>
@@ -3404,6 +3408,22 @@
             <source>“%1” is not a weight in %2</source>
             <translation>„%1“ ist kein Gewicht in %2</translation>
         </message>
+        <message>
+            <source>Not the label</source>
+            <translation>Nicht das Etikett</translation>
+        </message>
+        <message>
+            <source>This code is of another paper of %1. Scan its address label.</source>
+            <translation>Dieser Code steht auf einem anderen Papier von %1. Bitte das Adressetikett scannen.</translation>
+        </message>
+        <message>
+            <source>An older label</source>
+            <translation>Ein älteres Etikett</translation>
+        </message>
+        <message>
+            <source>This is print %1 of label %2. Print %3 was made later: stick that one on and destroy this one. If only this one exists, press Space.</source>
+            <translation>Das ist der %1. Druck von Etikett %2. Danach kam der %3. Druck: den aufkleben und diesen vernichten. Gibt es nur diesen, die Leertaste drücken.</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::DayLine</name>
@@ -3513,6 +3533,18 @@
         <message>
             <source>Done again: %1</source>
             <translation>Noch einmal getan: %1</translation>
+        </message>
+        <message>
+            <source>A newer code</source>
+            <translation>Ein neuerer Code</translation>
+        </message>
+        <message>
+            <source>%1 was printed by a later version of this program.</source>
+            <translation>%1 stammt von einer späteren Fassung dieses Programms.</translation>
+        </message>
+        <message>
+            <source>This is print %1 of label %2; print %3 was made later.</source>
+            <translation>Das ist der %1. Druck von Etikett %2; danach kam der %3. Druck.</translation>
         </message>
     </context>
     <context>
@@ -4532,6 +4564,10 @@
         <message>
             <source>%1 is one of your outers now, as long as the paper lasts</source>
             <translation>%1 gehört jetzt zu Ihren Hüllen, solange das Papier reicht</translation>
+        </message>
+        <message>
+            <source>Print</source>
+            <translation>Drucken</translation>
         </message>
     </context>
     <context>

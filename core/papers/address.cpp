@@ -13,34 +13,37 @@ namespace {
 
 // How an address is made up: n name, o company, a the street, c town, s region, z postcode, | a new line. What stands
 // between two of them stays away where one is missing. Where there is no street in it, name, company and street come
-// first. By the public address metadata set (libaddressinput's region data, its forms in Latin letters), but for: IE,
-// and the region of GB, common practice, no source.
+// first. By the public address metadata set (libaddressinput's region data, its forms in Latin letters), which gives
+// Great Britain no place for a region; the name stands before the company everywhere (common practice, no source).
 struct Form {
     std::string_view country, lines;
 };
 constexpr std::string_view usual = "z c, s";
 // clang-format off: a list to be read at a glance
 constexpr std::array forms{
-    Form{"AE", "c, s"},   Form{"AM", "z|c|s"},     Form{"AR", "z c|s"},  Form{"AS", "c s z"},  Form{"AU", "c s z"},
-    Form{"BD", "c - z"},  Form{"BH", "c z"},       Form{"BM", "c z"},    Form{"BN", "c z"},    Form{"BR", "c-s|z"},
-    Form{"BS", "c, s"},   Form{"CA", "c s z"},     Form{"CC", "c s z"},  Form{"CK", "c z"},    Form{"CL", "z c|s"},
-    Form{"CN", "c|s, z"}, Form{"CO", "c, s"},      Form{"CV", "z c|s"},  Form{"CX", "c s z"},  Form{"EC", "z|c"},
-    Form{"EG", "c|s|z"},  Form{"ES", "z c s"},     Form{"FK", "c|z"},    Form{"FM", "c s z"},  Form{"GB", "c, s|z"},
-    Form{"GG", "c|z"},    Form{"GS", "c|z"},       Form{"GU", "c s z"},  Form{"HK", "c, s"},   Form{"HM", "c s z"},
-    Form{"HN", "c, s|z"}, Form{"HU", "n|o|c|a|z"}, Form{"ID", "c|s z"},  Form{"IE", "c|s|z"},  Form{"IL", "c z"},
-    Form{"IM", "c|z"},    Form{"IN", "c z|s"},     Form{"IO", "c|z"},    Form{"IQ", "c, s|z"}, Form{"IT", "z c s"},
-    Form{"JE", "c|z"},    Form{"JM", "c|s"},       Form{"JO", "c z"},    Form{"JP", "c, s|z"}, Form{"KE", "c|z"},
-    Form{"KH", "c z"},    Form{"KN", "c, s"},      Form{"KR", "c|s|z"},  Form{"KY", "c, s"},   Form{"LB", "c z"},
-    Form{"LK", "c|z"},    Form{"LS", "c z"},       Form{"LV", "c, z"},   Form{"MH", "c s z"},  Form{"MP", "c s z"},
-    Form{"MT", "c z"},    Form{"MU", "z|c"},       Form{"MV", "c z"},    Form{"MX", "z c, s"}, Form{"MY", "z c|s"},
-    Form{"NF", "c s z"},  Form{"NG", "c z|s"},     Form{"NI", "z|c, s"}, Form{"NP", "c z"},    Form{"NZ", "c z"},
-    Form{"OM", "z|c"},    Form{"PA", "c|s"},       Form{"PF", "z c s"},  Form{"PG", "c z s"},  Form{"PH", "c|z s"},
-    Form{"PK", "c-z"},    Form{"PN", "c|z"},       Form{"PR", "c s z"},  Form{"PW", "c s z"},  Form{"RU", "c|s|z"},
-    Form{"SA", "c z"},    Form{"SC", "c|s"},       Form{"SG", "c z"},    Form{"SH", "c|z"},    Form{"SO", "c, s z"},
-    Form{"SV", "z-c|s"},  Form{"SZ", "c|z"},       Form{"TC", "c|z"},    Form{"TH", "c|s z"},  Form{"TR", "z c/s"},
-    Form{"TV", "c|s"},    Form{"TW", "c, s z"},    Form{"UA", "c|s|z"},  Form{"UM", "c s z"},  Form{"US", "c, s z"},
-    Form{"UY", "z c s"},  Form{"UZ", "z c|s"},     Form{"VE", "c z, s"}, Form{"VI", "c s z"},  Form{"VN", "c|s"},
-    Form{"ZA", "c|z"}};
+    Form{"AE", "c, s"},  Form{"AF", "c|z"},    Form{"AI", "c|z"},     Form{"AL", "z|c"},    Form{"AM", "z|c|s"},
+    Form{"AR", "z c|s"}, Form{"AS", "c s z"},  Form{"AU", "c s z"},   Form{"BB", "c, s z"}, Form{"BD", "c - z"},
+    Form{"BH", "c z"},   Form{"BM", "c z"},    Form{"BN", "c z"},     Form{"BR", "c-s|z"},  Form{"BS", "c, s"},
+    Form{"BT", "c z"},   Form{"BY", "z, c|s"}, Form{"CA", "c s z"},   Form{"CC", "c s z"},  Form{"CK", "c z"},
+    Form{"CL", "z c|s"}, Form{"CN", "c|s, z"}, Form{"CO", "c, s, z"}, Form{"CR", "s, c|z"}, Form{"CU", "c s|z"},
+    Form{"CV", "z c|s"}, Form{"CX", "c s z"},  Form{"EC", "z|c"},     Form{"EG", "c|s|z"},  Form{"ES", "z c s"},
+    Form{"FK", "c|z"},   Form{"FM", "c s z"},  Form{"GB", "c|z"},     Form{"GG", "c|z"},    Form{"GS", "c|z"},
+    Form{"GU", "c z"},   Form{"HK", "c, s"},   Form{"HM", "c s z"},   Form{"HN", "c, s|z"}, Form{"HU", "n|o|c|a|z"},
+    Form{"ID", "c|s z"}, Form{"IE", "c|s|z"},  Form{"IL", "c z"},     Form{"IM", "c|z"},    Form{"IN", "c z|s"},
+    Form{"IO", "c|z"},   Form{"IQ", "c, s|z"}, Form{"IT", "z c s"},   Form{"JE", "c|z"},    Form{"JM", "c|s"},
+    Form{"JO", "c z"},   Form{"JP", "c, s|z"}, Form{"KE", "c|z"},     Form{"KH", "c z"},    Form{"KI", "s|c"},
+    Form{"KN", "c, s"},  Form{"KR", "c|s|z"},  Form{"KY", "c, s"},    Form{"LB", "c z"},    Form{"LK", "c|z"},
+    Form{"LS", "c z"},   Form{"LV", "s|c, z"}, Form{"MH", "c s z"},   Form{"MM", "c, z"},   Form{"MN", "c|s z"},
+    Form{"MP", "c s z"}, Form{"MT", "c z"},    Form{"MU", "z|c"},     Form{"MV", "c z"},    Form{"MX", "z c, s"},
+    Form{"MY", "z c|s"}, Form{"NA", "c|z"},    Form{"NF", "c s z"},   Form{"NG", "c z|s"},  Form{"NI", "z|c, s"},
+    Form{"NP", "c z"},   Form{"NZ", "c z"},    Form{"OM", "z|c"},     Form{"PA", "c|s"},    Form{"PE", "c z|s"},
+    Form{"PF", "z c s"}, Form{"PG", "c z s"},  Form{"PH", "c|z s"},   Form{"PK", "c-z"},    Form{"PN", "c|z"},
+    Form{"PR", "c s z"}, Form{"PW", "c s z"},  Form{"RU", "c|s|z"},   Form{"SA", "c z"},    Form{"SC", "c|s"},
+    Form{"SD", "c|z"},   Form{"SG", "c z"},    Form{"SH", "c|z"},     Form{"SO", "c, s z"}, Form{"SR", "c|s"},
+    Form{"SV", "z-c|s"}, Form{"SZ", "c|z"},    Form{"TC", "c|z"},     Form{"TH", "c|s z"},  Form{"TR", "z c/s"},
+    Form{"TV", "c|s"},   Form{"TW", "c, s z"}, Form{"UA", "c|s|z"},   Form{"UM", "c s z"},  Form{"US", "c, s z"},
+    Form{"UY", "z c s"}, Form{"UZ", "z c|s"},  Form{"VC", "c z"},     Form{"VE", "c z, s"}, Form{"VG", "c|z"},
+    Form{"VI", "c s z"}, Form{"VN", "c|s z"},  Form{"ZA", "c|z"}};
 // Written in the country's own script, from the largest to the smallest (the same set).
 constexpr std::array own_script_forms{Form{"CN", "z|sc|a|o|n"},  Form{"HK", "sc|a|o|n"}, Form{"JP", "〒z|sc|a|o|n"},
                                       Form{"KR", "s c|a|o|n|z"}, Form{"MO", "sc|a|o|n"}, Form{"TW", "z|sc|a|o|n"}};

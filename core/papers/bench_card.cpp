@@ -348,7 +348,7 @@ BenchCard bench_card(const shop::Parcel& parcel, const planning::ParcelPlan& pla
     card.glass = holds(plan, "glass");
     card.flammable = holds(plan, "flammable");
     card.liquid = holds(plan, "liquid");
-    card.code = to_text(Payload{Payload::Kind::parcel, parcel.number}).value_or("");
+    card.code = to_text(Payload{Payload::Kind::paper, parcel.number}).value_or("");
     return card;
 }
 

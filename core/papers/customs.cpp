@@ -45,7 +45,7 @@ void column_heads(Sheet& s)
     const Columns c = columns(s);
     const Words& words = s.words();
     s.line(c.what, s.y(), std::string(words(Word::description)), type::small);
-    s.line(c.weight, s.y(), std::string(words(Word::weigh)), type::small, Align::end);
+    s.line(c.weight, s.y(), std::string(words(Word::net_weight)), type::small, Align::end);
     s.line(c.value, s.y(), std::string(words(Word::value)), type::small, Align::end);
     s.line(c.tariff, s.y(), std::string(words(Word::tariff_number)), type::small);
     s.line(c.origin, s.y(), std::string(words(Word::origin)), type::small);
@@ -90,8 +90,12 @@ void totals(Sheet& s, const CustomsData& data)
     }
     s.down(from_mm(2));
     s.line(c.what, s.y(), std::string(s.words()(Word::total)), type::strong);
-    s.line(c.weight, s.y(), s.words().weight(data.gross.value_or(net)), type::strong, Align::end);
+    s.line(c.weight, s.y(), s.words().weight(net), type::strong, Align::end);
     if (all_valued && value) s.line(c.value, s.y(), s.words().money(*value), type::strong, Align::end);
+    s.down(s.line_height(type::strong));
+    if (!data.gross) return;
+    s.line(c.what, s.y(), std::string(s.words()(Word::gross_weight)), type::strong);
+    s.line(c.weight, s.y(), s.words().weight(*data.gross), type::strong, Align::end);
     s.down(s.line_height(type::strong));
 }
 
@@ -104,7 +108,7 @@ void two_addresses(Sheet& s, const CustomsData& data)
         int y = top;
         s.line(x, y, std::string(s.words()(word)), type::small);
         y += s.line_height(type::small);
-        for (const std::string& line : *lines) y += s.paragraph(x, y, half, line, type::body);
+        y += s.block(x, y, half, *lines, [](std::size_t) { return type::body; });
         if (word == Word::from && !data.contact.empty()) y += s.paragraph(x, y, half, data.contact, type::quiet);
         low = std::max(low, y);
         x += s.width() / 2 + from_mm(4);
@@ -259,7 +263,7 @@ Document lay_out(const CustomsData& data, const Blank& blank, const Words& words
     s.line(s.left(), line_y - s.line_height(type::body), words.date(data.date), type::body);
     s.rule(s.left(), s.left() + s.width() / 2, line_y, Role::ink);
     s.line(s.left(), line_y + from_mm(1), std::string(words(Word::date_signature)), type::small);
-    return s.finish(title + " " + data.parcel, title + " · " + data.parcel);
+    return s.finish(title + " " + data.parcel, title + " · " + data.parcel, data.reprint);
 }
 
 } // namespace stow::papers

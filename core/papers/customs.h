@@ -1,7 +1,9 @@
 // Customs data in the order of forms CN 22 and CN 23: what is inside, weight, value, tariff number, origin. The fields
-// are those of the form texts in print (India Post's CN 22; a British guide to CN 23); the layout is ours.
+// are those of the form texts in print (India Post's CN 22; a British guide to CN 23), in the words of the form that
+// OECD (2018), Misuse of Small Parcels for Trade in Counterfeit Goods, annex A, shows; the layout is ours.
 #pragma once
 
+#include "core/papers/reprint.h"
 #include "core/papers/text.h"
 #include "core/papers/words.h"
 #include "core/shop/cupboard.h"
@@ -33,6 +35,7 @@ struct CustomsData {
     std::vector<std::pair<std::string, std::string>> numbers; // asked of the sender, by what they are called
     bool gift_shown = false;                                  // the value on the outside lets a gift out
     Date date;
+    std::optional<Reprint> reprint{};
 };
 
 // Sold goods stay sold goods when the buyer gives them away. Sets are declared as one good where they have customs

@@ -70,7 +70,7 @@ int address_size(const Sheet& s, const LabelData& label, int room)
 } // namespace
 
 LabelData label(const shop::Parcel& parcel, const shop::Address& to, const shop::House& house,
-                const std::string& service, int part, int parts)
+                const std::string& service, int part, int parts, int print)
 {
     LabelData made;
     made.to = address_lines(to, house.address.country);
@@ -80,13 +80,15 @@ LabelData label(const shop::Parcel& parcel, const shop::Address& to, const shop:
     made.service = service;
     made.part = part;
     made.parts = parts;
-    made.code = to_text(Payload{Payload::Kind::parcel, parcel.number}).value_or("");
+    made.print = print;
+    made.code = to_text(Payload{Payload::Kind::label, parcel.number, print}).value_or("");
     return made;
 }
 
-LabelData return_label(const shop::Parcel& parcel, const shop::Address& from, const shop::House& house)
+LabelData return_label(const shop::Parcel& parcel, const shop::Address& from, const shop::House& house, int print)
 {
-    LabelData made = label(parcel, from, house, {}, 1, 1);
+    LabelData made = label(parcel, from, house, {}, 1, 1, print);
+    made.code = to_text(Payload{Payload::Kind::paper, parcel.number}).value_or(""); // never taken for the label
     made.to = address_lines(house.address, from.country);
     made.from = address_lines(from, house.address.country);
     made.returns = true;
@@ -114,18 +116,46 @@ int labels_on_a_sheet(shop::LabelForm form)
 
 namespace {
 
-// The sender: a line each, or run together where the label is low or narrow.
-void set_sender(Sheet& s, const LabelData& label, bool together)
+int sender_height(const Sheet& s, const std::vector<std::string>& lines, int width)
+{
+    int height = s.line_height(sender_style);
+    for (const std::string& line : lines) height += s.paragraph_height(width, line, sender_style);
+    return height;
+}
+
+// The sender's lines: one each. Where the label is low or narrow as many together as the width takes; run on, a town
+// torn from its code, only where that is lower.
+std::vector<std::string> sender_lines(const Sheet& s, const LabelData& label, bool together, int width)
+{
+    if (!together) return label.from;
+    std::vector<std::string> whole;
+    std::string all;
+    for (const std::string& line : label.from) {
+        const std::string longer = whole.empty() ? line : whole.back() + " · " + line;
+        if (!whole.empty() && s.width_of(longer, sender_style) <= width)
+            whole.back() = longer;
+        else
+            whole.push_back(line);
+        all += (all.empty() ? "" : " · ") + line;
+    }
+    const std::vector<std::string> run_on{all};
+    return sender_height(s, run_on, width) < sender_height(s, whole, width) ? run_on : whole;
+}
+
+void set_sender(Sheet& s, const std::vector<std::string>& lines, int width)
 {
     s.line(s.left(), s.y(), std::string(s.words()(Word::from)), Style{from_pt(9), Face::bold, Role::ink});
-    s.down(s.line_height(sender_style));
-    if (!together) {
-        for (const std::string& line : label.from) s.down(s.paragraph(s.left(), s.y(), s.width(), line, sender_style));
-        return;
-    }
-    std::string all;
-    for (const std::string& line : label.from) all += (all.empty() ? "" : " · ") + line;
-    s.down(s.paragraph(s.left(), s.y(), s.width(), all, sender_style));
+    s.block(s.left(), s.y() + s.line_height(sender_style), width, lines, [](std::size_t) { return sender_style; });
+}
+
+// The country stands a little apart. Returns the height.
+int set_address(Sheet& s, const LabelData& label, int size, int top)
+{
+    const auto style_of = [&](std::size_t i) {
+        const bool country = label.abroad && i + 1 == label.to.size();
+        return Style{size, i == 0 || country ? Face::bold : Face::regular, Role::ink};
+    };
+    return s.block(s.left(), top, s.width(), label.to, style_of, label.abroad ? country_gap : 0);
 }
 
 struct FootPart {
@@ -133,13 +163,17 @@ struct FootPart {
     Style style;
 };
 
-// Where handling marks find room: under the words of the foot, or to their right.
+// Where handling marks find room: under the words of the foot, to their right, or at the right of the sender.
 struct MarkRoom {
     int edge;
-    bool beside;
+    enum class Place { under, beside, above } place;
 };
-constexpr std::array mark_rooms{MarkRoom{from_mm(11), false}, MarkRoom{from_mm(11), true}, MarkRoom{from_mm(8), true},
-                                MarkRoom{from_mm(8), false}, MarkRoom{from_mm(6), true}};
+// In the order in which they are tried.
+constexpr std::array mark_rooms{
+    MarkRoom{from_mm(11), MarkRoom::Place::under},  MarkRoom{from_mm(11), MarkRoom::Place::above},
+    MarkRoom{from_mm(11), MarkRoom::Place::beside}, MarkRoom{from_mm(8), MarkRoom::Place::beside},
+    MarkRoom{from_mm(8), MarkRoom::Place::above},   MarkRoom{from_mm(8), MarkRoom::Place::under},
+    MarkRoom{from_mm(6), MarkRoom::Place::beside},  MarkRoom{from_mm(6), MarkRoom::Place::above}};
 
 int row_of_marks(std::size_t count, int edge)
 {
@@ -153,7 +187,7 @@ struct Foot {
     int module = 0, edge = 0;      // of the code
     int width = 0, text_width = 0; // left of the code; of the words
     int height = 0;
-    MarkRoom marks{};
+    MarkRoom marks{}; // `above`: not in the foot
 };
 
 int framed_width(const Sheet& s, const Foot& foot)
@@ -186,15 +220,16 @@ std::optional<Foot> foot_of(const Sheet& s, const LabelData& label, bool narrow,
     foot.edge = code ? printed_edge(*code, foot.module) : 0;
     foot.width = s.width() - std::max(0, foot.edge - quiet_modules * foot.module);
     foot.marks = marks;
-    const int marks_width = marks.beside ? row_of_marks(label.marks.size(), marks.edge) + mark_gap : 0;
+    const bool beside = marks.place == MarkRoom::Place::beside, under = marks.place == MarkRoom::Place::under;
+    const int marks_width = beside ? row_of_marks(label.marks.size(), marks.edge) + mark_gap : 0;
     foot.text_width = foot.width - marks_width;
     const int number_width = s.width_of(foot.parts[0].text, foot.parts[0].style);
-    if (marks.beside && foot.text_width < std::max(number_width, least_foot_text)) return std::nullopt;
+    if (beside && foot.text_width < std::max(number_width, least_foot_text)) return std::nullopt;
     for (const auto& [text, style] : foot.parts) foot.height += s.paragraph_height(foot.text_width, text, style);
     const bool own_line = number_width + frame_pad + framed_width(s, foot) > foot.text_width;
     if (!foot.print.empty() && own_line) foot.height += s.line_height(sender_style) + frame_pad;
-    if (marks.beside) foot.height = std::max(foot.height, marks.edge);
-    if (!marks.beside && !label.marks.empty()) {
+    if (beside) foot.height = std::max(foot.height, marks.edge);
+    if (under && !label.marks.empty()) {
         const int across = std::max(1, (foot.width + mark_gap) / (marks.edge + mark_gap));
         const int rows = (static_cast<int>(label.marks.size()) + across - 1) / across;
         foot.height += rows * (marks.edge + mark_gap);
@@ -220,6 +255,20 @@ int set_print(Sheet& s, const Foot& foot, int number_top, int under_number)
     return own_line ? height + frame_pad : 0;
 }
 
+// In rows from `at` on, none beyond `right`.
+void set_marks(Sheet& s, const std::vector<HandlingMark>& marks, int edge, Point at, int right)
+{
+    int x = at.x, y = at.y;
+    for (const HandlingMark mark : marks) {
+        if (x > at.x && x + edge > right) {
+            x = at.x;
+            y += edge + mark_gap;
+        }
+        s.page().add(draw(mark, edge), {x, y});
+        x += edge + mark_gap;
+    }
+}
+
 void set_foot(Sheet& s, const LabelData& label, const Foot& foot, int floor)
 {
     s.rule(floor, Role::ink);
@@ -230,18 +279,13 @@ void set_foot(Sheet& s, const LabelData& label, const Foot& foot, int floor)
         y += s.paragraph(s.left(), y, foot.text_width, foot.parts[i].text, foot.parts[i].style);
         if (i == 0 && !foot.print.empty()) y += set_print(s, foot, top, y);
     }
+    if (foot.marks.place == MarkRoom::Place::above) return;
     const int edge = foot.marks.edge;
-    const int first = s.left() + (foot.marks.beside ? foot.width - row_of_marks(label.marks.size(), edge) : 0);
-    int x = first;
-    y = foot.marks.beside ? top : y + mark_gap;
-    for (const HandlingMark mark : label.marks) {
-        if (x > first && x + edge > s.left() + foot.width) {
-            x = first;
-            y += edge + mark_gap;
-        }
-        s.page().add(draw(mark, edge), {x, y});
-        x += edge + mark_gap;
-    }
+    const bool beside = foot.marks.place == MarkRoom::Place::beside;
+    set_marks(
+        s, label.marks, edge,
+        {s.left() + (beside ? foot.width - row_of_marks(label.marks.size(), edge) : 0), beside ? top : y + mark_gap},
+        s.left() + foot.width);
 }
 
 } // namespace
@@ -251,45 +295,76 @@ DisplayList lay_out(const LabelData& label, const Words& words, const TextMeasur
     const Extent extent = extent_of(form);
     const bool roll = form == shop::LabelForm::roll_62, low = extent.height < from_mm(120), narrow = roll || low;
     Sheet s({extent, margin_of(form)}, words, measure, nullptr);
-    set_sender(s, label, narrow);
-
     // The foot takes what it needs, the address the rest; a roll's ends where the foot does.
-    const int address_top =
-        std::max(narrow ? 0 : usual_address_top, s.y() + from_mm(narrow ? 10 : 12)); // under a long sender
     LabelData shown = label;
-    Foot foot;
-    int size = 0;
+    struct Room {
+        Foot foot;
+        std::vector<std::string> sender;
+        int sender_width = 0, address_top = 0, for_address = 0;
+    };
+    const auto room_with = [&](const MarkRoom& marks) -> std::optional<Room> {
+        Room room;
+        const int row = row_of_marks(shown.marks.size(), marks.edge);
+        const bool above = marks.place == MarkRoom::Place::above && row > 0;
+        room.sender_width = s.width() - (above ? row + 2 * mark_gap : 0);
+        if (room.sender_width < least_foot_text) return std::nullopt;
+        const auto foot = foot_of(s, shown, narrow, marks);
+        if (!foot) return std::nullopt;
+        room.foot = *foot;
+        room.sender = sender_lines(s, label, narrow, room.sender_width);
+        const int over = std::max(sender_height(s, room.sender, room.sender_width), above ? marks.edge : 0);
+        room.address_top = std::max(narrow ? 0 : usual_address_top, s.y() + over + from_mm(narrow ? 10 : 12));
+        room.for_address = s.bottom() - foot->height - quiet_modules * foot->module - from_mm(2) - room.address_top;
+        return room;
+    };
     // The address comes first: where it would grow small or have no room, the marks do with less.
+    Room room;
+    int size = 0;
     const auto tried = [&](const MarkRoom& marks) {
-        const auto made = foot_of(s, shown, narrow, marks);
+        const auto made = room_with(marks);
         if (!made) return;
-        const int room = s.bottom() - made->height - quiet_modules * made->module - from_mm(2) - address_top;
-        const bool fits = height_at(s, label, least_size) <= room;
-        const int possible = roll ? from_pt(13) : fits ? address_size(s, label, room) : 0;
+        const bool fits = height_at(s, label, least_size) <= made->for_address;
+        const int possible = !fits ? 0 : roll ? from_pt(13) : address_size(s, label, made->for_address);
         if (possible <= size) return;
         size = possible;
-        foot = *made;
+        room = *made;
     };
     for (const MarkRoom& marks : mark_rooms) {
         if (size < good_size) tried(marks);
     }
+    // More than the label holds at that size: it grows smaller, and only then are the marks left out.
+    const auto smaller = [&](const MarkRoom& marks) {
+        const auto made = room_with(marks);
+        for (int tiny = least_size - 1; made && tiny >= smallest_size && tiny > size; --tiny) {
+            if (height_at(s, label, tiny) > made->for_address) continue;
+            size = tiny;
+            room = *made;
+        }
+    };
+    if (size == 0) {
+        for (const MarkRoom& marks : mark_rooms) smaller(marks);
+    }
     if (size == 0) {
         shown.marks.clear();
-        foot = foot_of(s, shown, narrow, mark_rooms.front()).value_or(Foot{});
-        const int room = s.bottom() - foot.height - quiet_modules * foot.module - from_mm(2) - address_top;
-        for (size = least_size; size > smallest_size && height_at(s, label, size) > room;) --size;
+        tried(mark_rooms.front());
+        if (size == 0) smaller(mark_rooms.front());
     }
+    if (size == 0) { // no label holds that
+        size = smallest_size;
+        room = room_with(mark_rooms.front()).value_or(Room{});
+    }
+    const Foot& foot = room.foot;
+    set_sender(s, room.sender, room.sender_width);
+    if (foot.marks.place == MarkRoom::Place::above) {
+        const int row = row_of_marks(shown.marks.size(), foot.marks.edge);
+        set_marks(s, shown.marks, foot.marks.edge, {s.right() - row, s.y()}, s.right());
+    }
+    const int address_top = room.address_top;
     const int above_foot = quiet_modules * foot.module;
     int floor = s.bottom() - foot.height - above_foot;
     s.rule(address_top - from_mm(8), Role::ink);
     s.line(s.left(), address_top - from_mm(6), std::string(words(Word::to)), sender_style);
-    int y = address_top;
-    for (std::size_t i = 0; i < label.to.size(); ++i) {
-        const bool country = label.abroad && i + 1 == label.to.size();
-        if (country) y += country_gap;
-        const Style style{size, i == 0 || country ? Face::bold : Face::regular, Role::ink};
-        y += s.paragraph(s.left(), y, s.width(), label.to[i], style);
-    }
+    const int y = address_top + set_address(s, label, size, address_top);
     if (roll) floor = y + from_mm(3);
     set_foot(s, shown, foot, floor);
     if (roll) s.page().extent.height = floor + above_foot + foot.height + margin_of(form);

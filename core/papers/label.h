@@ -27,9 +27,9 @@ struct LabelData {
 };
 
 LabelData label(const shop::Parcel& parcel, const shop::Address& to, const shop::House& house,
-                const std::string& service, int part, int parts);
+                const std::string& service, int part, int parts, int print = 1);
 // From the buyer to the workshop, to be put into the parcel; who pays its postage is between them.
-LabelData return_label(const shop::Parcel& parcel, const shop::Address& from, const shop::House& house);
+LabelData return_label(const shop::Parcel& parcel, const shop::Address& from, const shop::House& house, int print = 1);
 
 // Of one label; a roll's is cut as long as the longest label that lay_out makes of it.
 Extent extent_of(shop::LabelForm form);

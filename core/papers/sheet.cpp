@@ -53,6 +53,31 @@ int Sheet::paragraph(int x, int top, int width, const std::string& text, const S
     return y - top;
 }
 
+int Sheet::block(int x, int top, int width, const std::vector<std::string>& lines, const StyleOf& style_of, int gap)
+{
+    struct Set {
+        std::string text;
+        Style style;
+        int top;
+    };
+    std::vector<Set> all;
+    int longest = 0, y = top;
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        const Style style = style_of(i);
+        if (i + 1 == lines.size()) y += gap;
+        for (std::string& one : wrap(lines[i], width, style, measure_)) {
+            longest = std::max(longest, width_of(one, style));
+            all.push_back({std::move(one), style, y});
+            y += line_height(style);
+        }
+    }
+    const bool from_right = direction_of(lines) == Direction::right_to_left;
+    for (const Set& set : all) {
+        line(from_right ? x + longest : x, set.top, set.text, set.style, from_right ? Align::end : Align::start);
+    }
+    return y - top;
+}
+
 std::vector<std::string> Sheet::wrapped(const std::string& text, int width, const Style& style) const
 {
     return wrap(text, width, style, measure_);

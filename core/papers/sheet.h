@@ -53,6 +53,11 @@ public:
     void line(int x, int top, const std::string& text, const Style& style, Align align = Align::start);
     // Wrapped to `width`, from `x`; returns its height. Text that runs from right to left starts at the right.
     int paragraph(int x, int top, int width, const std::string& text, const Style& style);
+    // Lines that stand together, such as an address: all from one side, the one most of them run from; those from the
+    // right begin where the longest line ends. `style_of` says how the line at a place looks; `gap` stands above the
+    // last. Returns the height.
+    using StyleOf = std::function<Style(std::size_t line)>;
+    int block(int x, int top, int width, const std::vector<std::string>& lines, const StyleOf& style_of, int gap = 0);
     std::vector<std::string> wrapped(const std::string& text, int width, const Style& style) const;
     int paragraph_height(int width, const std::string& text, const Style& style) const;
 

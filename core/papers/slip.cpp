@@ -41,9 +41,8 @@ void first_head(Sheet& s, const Slip& slip)
         if (i == 0) s.down(from_mm(1));
     }
     s.go_to(std::max(s.y(), top + edge) + from_mm(8));
-    for (std::size_t i = 0; i < slip.to.size(); ++i) {
-        s.down(s.paragraph(s.left(), s.y(), s.width() * 2 / 3, slip.to[i], i == 0 ? type::strong : type::body));
-    }
+    s.down(s.block(s.left(), s.y(), s.width() * 2 / 3, slip.to,
+                   [](std::size_t i) { return i == 0 ? type::strong : type::body; }));
     s.down(from_mm(12));
 }
 
@@ -155,7 +154,7 @@ Slip slip(const shop::Parcel& parcel, const std::vector<shop::HeldOrder>& orders
     made.parcel = parcel.number;
     made.part = part;
     made.parts = parts;
-    made.code = to_text(Payload{Payload::Kind::parcel, parcel.number}).value_or("");
+    made.code = to_text(Payload{Payload::Kind::paper, parcel.number}).value_or("");
     const auto as_line = [&](const shop::OrderLine& line, int count) {
         const shop::Good* good = cupboard.good(line.good);
         // The buyer's own words for it: the shop's title, our name where the shop gave none.

@@ -135,7 +135,9 @@ std::string shorten(std::string_view utf8, int width, const Style& style, const 
     return "…";
 }
 
-Direction direction_of(std::string_view utf8)
+namespace {
+
+std::optional<Direction> first_direction(std::string_view utf8)
 {
     for (const std::string_view letter : letters(utf8)) {
         const std::uint32_t c = code_point(letter);
@@ -145,7 +147,23 @@ Direction direction_of(std::string_view utf8)
         const bool latin = (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
         if (latin || c >= 0x00C0) return Direction::left_to_right;
     }
-    return Direction::left_to_right;
+    return std::nullopt;
+}
+
+} // namespace
+
+Direction direction_of(std::string_view utf8)
+{
+    return first_direction(utf8).value_or(Direction::left_to_right);
+}
+
+Direction direction_of(const std::vector<std::string>& lines)
+{
+    int more = 0;
+    for (const std::string& line : lines) {
+        if (const auto direction = first_direction(line)) more += *direction == Direction::right_to_left ? 1 : -1;
+    }
+    return more > 0 ? Direction::right_to_left : Direction::left_to_right;
 }
 
 } // namespace stow::papers

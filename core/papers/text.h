@@ -29,5 +29,8 @@ std::string shorten(std::string_view utf8, int width, const Style& style, const 
 // By the first letter with a direction (Unicode Bidirectional Algorithm, rules P2 and P3, for the Hebrew and Arabic
 // blocks).
 Direction direction_of(std::string_view utf8);
+// Of lines that stand together, such as an address: from right to left where more lines begin so than do not. Lines
+// without a letter (a house number, a postcode) do not count.
+Direction direction_of(const std::vector<std::string>& lines);
 
 } // namespace stow::papers

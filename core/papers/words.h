@@ -111,6 +111,8 @@ enum class Word {
     sample,
     returned,
     description,
+    net_weight,
+    gross_weight,
     value,
     tariff_number,
     origin,

@@ -12,7 +12,12 @@ Panel {
 
     title: qsTr("Fold it from paper")
     sheetWidth: 880
-    onOpened: lengthField.forceActiveFocus()
+    onOpened: {
+        controller.open = true;
+        lengthField.forceActiveFocus();
+    }
+    onClosed: controller.open = false
+    Component.onDestruction: if (controller) controller.open = false
 
     function lay() {
         lengthField.fault = panel.controller.lay(kind.currentIndex, paper.currentIndex, lengthField.text, wide.text, high.text, around.checked);
@@ -163,6 +168,12 @@ Panel {
             enabled: panel.controller.laid
             text: qsTr("Print the template")
             onClicked: panel.controller.printTemplate()
+        },
+        Button {
+            enabled: panel.controller.laid
+            text: qsTr("Look at it")
+            keyHint: "F8"
+            onClicked: panel.controller.lookAtTemplate()
         },
         Button {
             enabled: panel.controller.fromPaper

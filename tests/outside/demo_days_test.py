@@ -55,7 +55,7 @@ class GermanDay(unittest.TestCase):
             def text(paper):
                 return run("pdftotext", "-layout", pathlib.Path(folder) / f"{paper}.pdf", "-").stdout.decode()
 
-            self.assertIn("Pickliste", text("pick-list"))
+            self.assertIn("Sammelliste", text("pick-list"))
             self.assertIn("Customs data", text("customs"))
             self.assertNotIn("Zollangaben", text("customs"))
             for title in ("Packing slip", "Lieferschein", "Bon de livraison"):
@@ -111,14 +111,14 @@ class SmallDay(unittest.TestCase):
 
     def test_papers_read_back(self):
         numbers = {p["number"] for p in self.day.parcels}
-        for paper in ("packing-slips", "labels"):
+        for paper, begins in (("packing-slips", "SB2:P:"), ("labels", "SB2:L:")):
             pages = self.day.folder / paper
             pages.mkdir()
             run("pdftoppm", "-r", "203", "-png", self.day.folder / f"{paper}.pdf", pages / "page")
             read = set()
             for page in sorted(pages.glob("*.png")):
                 for code in run("zbarimg", "--raw", "-q", page).stdout.decode().split():
-                    self.assertTrue(code.startswith("SB1:P:"), code)
+                    self.assertTrue(code.startswith(begins), code)
                     read.add(code.split(":")[2])
             self.assertEqual(read, numbers, paper)
         words = run("pdftotext", self.day.folder / "pick-list.pdf", "-").stdout.decode()

@@ -6,8 +6,10 @@
 #include <QPainter>
 #include <QProcess>
 #include <QStringList>
+#include <QXmlStreamReader>
 
 #include <algorithm>
+#include <map>
 #include <random>
 
 namespace stow::outside {
@@ -38,6 +40,43 @@ std::string Rendered::text() const
     return output_of(STOW_PDFTOTEXT, {QStringLiteral("-layout"), file_, QStringLiteral("-")})
         .value_or("")
         .toStdString();
+}
+
+QByteArray Rendered::fonts() const
+{
+    return output_of(STOW_PDFFONTS, {file_}).value_or(QByteArray());
+}
+
+std::vector<PrintedText> Rendered::texts() const
+{
+    constexpr double zoom = 3; // the most it takes: sizes come in whole numbers, thirds of a point
+    std::vector<PrintedText> found;
+    const auto xml = output_of(STOW_PDFTOHTML, {QStringLiteral("-xml"), QStringLiteral("-i"), QStringLiteral("-stdout"),
+                                                QStringLiteral("-noroundcoord"), QStringLiteral("-zoom"),
+                                                QString::number(zoom), file_});
+    if (!xml) return found;
+    std::map<QString, double> sizes;
+    int page = 0;
+    QXmlStreamReader reader(*xml);
+    while (!reader.atEnd()) {
+        if (reader.readNext() != QXmlStreamReader::StartElement) continue;
+        const QXmlStreamAttributes is = reader.attributes();
+        const auto number = [&](const char* name) { return is.value(QLatin1String(name)).toDouble() / zoom; };
+        if (reader.name() == QLatin1String("page")) ++page;
+        if (reader.name() == QLatin1String("fontspec"))
+            sizes[is.value(QLatin1String("id")).toString()] = number("size");
+        if (reader.name() != QLatin1String("text")) continue;
+        PrintedText text{page,
+                         {},
+                         sizes[is.value(QLatin1String("font")).toString()],
+                         number("left"),
+                         number("top"),
+                         number("width"),
+                         number("height")};
+        text.text = reader.readElementText(QXmlStreamReader::IncludeChildElements).trimmed().toStdString();
+        if (!text.text.empty()) found.push_back(std::move(text));
+    }
+    return found;
 }
 
 QString Rendered::picture(int number, int dpi) const

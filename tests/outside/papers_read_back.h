@@ -13,6 +13,14 @@
 
 namespace stow::outside {
 
+// A run of text on a page, in points from its upper left corner.
+struct PrintedText {
+    int page = 0; // from 1
+    std::string text;
+    double size = 0; // of its font
+    double left = 0, top = 0, width = 0, height = 0;
+};
+
 class Rendered {
 public:
     // Writes the paper as PDF into a folder of its own.
@@ -26,8 +34,10 @@ public:
     // The same of a worse picture: the sheet laid askew, each pixel turned over with this chance, seen by a lens that
     // takes each pixel with its neighbours.
     std::vector<std::string> codes_of_worse(int number, int dpi, double noise, double degrees, unsigned seed) const;
-    std::vector<QImage> pictures() const; // that the file holds
-    std::string raw() const;              // the bytes of the file
+    std::vector<PrintedText> texts() const; // as pdftohtml finds them, with their sizes
+    QByteArray fonts() const;               // as pdffonts lists them
+    std::vector<QImage> pictures() const;   // that the file holds
+    std::string raw() const;                // the bytes of the file
 
 private:
     QString picture(int number, int dpi) const; // its file

@@ -4,6 +4,7 @@
 #include "app/painting/fonts.h"
 #include "core/book/cupboard.h"
 #include "core/book/orders.h"
+#include "core/book/prints.h"
 #include "core/book/settings.h"
 #include "core/book/steps.h"
 #include "core/papers/payload.h"
@@ -63,7 +64,12 @@ shop::Parcel parcel(const Workshop& shop, shop::ParcelId id)
 
 QString code_of(const shop::Parcel& parcel)
 {
-    return QString::fromStdString(papers::to_text({papers::Payload::Kind::parcel, parcel.number}).value());
+    return QString::fromStdString(papers::to_text({papers::Payload::Kind::paper, parcel.number}).value());
+}
+
+QString code_of_label(const shop::Parcel& parcel, int print = 1)
+{
+    return QString::fromStdString(papers::to_text({papers::Payload::Kind::label, parcel.number, print}).value());
 }
 
 QString title_of(const shop::Parcel& parcel) // at the bench
@@ -436,7 +442,16 @@ void DayTest::packs_weighs_and_ties_the_label()
     QTRY_VERIFY(at.reads(QStringLiteral("Print 2 of label")));
     QTRY_VERIFY(at.reads(QStringLiteral("the one marked print 2; tear up the one before")));
     QVERIFY(has_file(*shop_, QStringLiteral("labels.pdf"), held.parcel.number));
+    // The first print, or another paper of the parcel, does not tie it.
+    at.scan(code_of_label(held.parcel, 1));
+    QTRY_VERIFY(at.named(QStringLiteral("An older label")));
+    QVERIFY(at.reads(QStringLiteral("Print 2 was made later: stick that one on and destroy this one")));
+    at.press(Qt::Key_Return);
     at.scan(code_of(held.parcel));
+    QTRY_VERIFY(at.named(QStringLiteral("Not the label")));
+    at.press(Qt::Key_Return);
+    QCOMPARE(parcel(*shop_, here).state, ParcelState::packed);
+    at.scan(code_of_label(held.parcel, 2));
     QTRY_COMPARE(parcel(*shop_, here).state, ParcelState::labelled);
     // The next one lies on the bench.
     QTRY_VERIFY(!at.named(title_of(held.parcel)));
@@ -476,16 +491,25 @@ void DayTest::stops_at_a_wrong_code()
     QTRY_VERIFY(at.reads(QStringLiteral("✓ as expected")));
     at.press(Qt::Key_Space);
     QTRY_COMPARE(parcel(*shop_, picked[0]).state, ParcelState::packed);
-    at.scan(code_of(parcel(*shop_, picked[1])));
+    at.scan(code_of_label(parcel(*shop_, picked[1])));
     QTRY_VERIFY(at.named(QStringLiteral("Wrong label")));
-    at.scan(code_of(parcel(*shop_, picked[0]))); // a scan does not wave it away
+    at.scan(code_of_label(parcel(*shop_, picked[0]))); // a scan does not wave it away
     QVERIFY(at.named(QStringLiteral("Wrong label")));
     QCOMPARE(parcel(*shop_, picked[0]).state, ParcelState::packed);
     QCOMPARE(parcel(*shop_, picked[1]).state, ParcelState::picked);
     at.press(Qt::Key_Space);
     QTRY_VERIFY(!at.named(QStringLiteral("Wrong label")));
-    at.scan(code_of(parcel(*shop_, picked[0])));
+    // A label of the time when labels did not say which print they are.
+    const std::string first = *papers::to_text({papers::Payload::Kind::unmarked, parcel(*shop_, picked[0]).number});
+    at.scan(QString::fromStdString(first));
     QTRY_COMPARE(parcel(*shop_, picked[0]).state, ParcelState::labelled);
+    // Found later with an earlier print on it: the scan says so.
+    for (int print = 1; print <= 2; ++print)
+        book::count_print(shop_->day().book(), "labels", {parcel(*shop_, picked[0]).number});
+    at.scan(code_of_label(parcel(*shop_, picked[0]), 1));
+    QTRY_VERIFY(at.reads(QStringLiteral("print 2 was made later")));
+    at.scan(QStringLiteral("SB9:P:1:") + QLatin1Char(papers::check_37_2("SB9P1").value()));
+    QTRY_VERIFY(at.named(QStringLiteral("A newer code")));
 }
 
 void DayTest::stops_a_parcel_whose_order_was_called_off()

@@ -116,7 +116,7 @@ void PressesTest::a_plain_parcel_takes_four_by_scan()
     }
     put_on_the_scale(shop, plain);
     QTRY_COMPARE(system.asked("lp").size(), 1);
-    shop.at().scan(QString::fromStdString(*papers::to_text({papers::Payload::Kind::parcel, held.parcel.number})));
+    shop.at().scan(QString::fromStdString(*papers::to_text({papers::Payload::Kind::label, held.parcel.number, 1})));
     ++presses_;
     QTRY_COMPARE(state(shop, plain), ParcelState::labelled);
     QVERIFY2(presses_ <= 4, qPrintable(QString::number(presses_)));

@@ -61,6 +61,8 @@ private slots:
     void shows_a_list_before_it_is_closed_and_prints_it_again_marked();
     void shows_the_papers_of_the_parcel_on_the_bench();
     void shows_what_a_shelf_of_the_cupboard_prints();
+    void shows_at_the_plan_what_its_key_would_print();
+    void shows_a_box_template_before_it_is_printed();
     void says_so_where_there_is_nothing_to_print();
 
 private:
@@ -280,6 +282,61 @@ void PreviewTest::shows_what_a_shelf_of_the_cupboard_prints()
     QVERIFY(shop.at().named(QStringLiteral("Print"), QAccessible::Button) != nullptr);
     shop.at().press(Qt::Key_Return);
     QTRY_VERIFY(!file_of(shop, QStringLiteral("command-cards.pdf")).isEmpty());
+}
+
+void PreviewTest::shows_at_the_plan_what_its_key_would_print()
+{
+    Workshop shop(*planned_);
+    QVERIFY(shop.open());
+    shop.at().press(Qt::Key_F2);
+    QTRY_VERIFY(shop.at().named(QStringLiteral("Look at the papers"), QAccessible::Button) != nullptr);
+    shop.at().press(Qt::Key_F8);
+    QTRY_VERIFY(shop.at().named(QStringLiteral("Start the round and print"), QAccessible::Button) != nullptr);
+    QCOMPARE(shop.desk().preview()->title(), QStringLiteral("Pick list"));
+    const QByteArray shown = pdf_of(shop.desk().preview()->scene());
+    QCOMPARE(pdfs_of(shop), 0);
+    shop.at().press(Qt::Key_Return);
+    QTRY_COMPARE(shop.desk().place(), view::Desk::Place::Pick);
+    QVERIFY(!shop.desk().pick()->empty());
+    QVERIFY(!shown.isEmpty() && shown == file_of(shop, QStringLiteral("pick-list.pdf")));
+}
+
+void PreviewTest::shows_a_box_template_before_it_is_printed()
+{
+    Workshop shop(*planned_);
+    QVERIFY(shop.open());
+    AtTheWindow& at = shop.at();
+    at.press(Qt::Key_F9);
+    at.letter(Qt::Key_2);
+    at.press(Qt::Key_F8); // the shelf itself has its list
+    QTRY_COMPARE(shop.desk().preview()->title(), QStringLiteral("Reorder list"));
+    at.press(Qt::Key_Escape);
+    at.letter(Qt::Key_F);
+    QTRY_VERIFY(at.reads(QStringLiteral("Fold it from paper")));
+    at.press(Qt::Key_F8); // nothing is laid out yet
+    QTRY_VERIFY(at.reads(QStringLiteral("There is nothing to print here now.")));
+    for (const char* length : {"60", "60", "40"}) {
+        at.type(QString::fromLatin1(length));
+        at.press(Qt::Key_Tab);
+    }
+    at.click(at.named(QStringLiteral("Lay it out"), QAccessible::Button));
+    QTRY_VERIFY(shop.desk().cupboard()->paperBoxes()->laid());
+    at.settle();
+    at.press(Qt::Key_F8);
+    QTRY_COMPARE(shop.desk().preview()->title(), QStringLiteral("Paper box template"));
+    const QByteArray shown = pdf_of(shop.desk().preview()->scene());
+    QCOMPARE(pdfs_of(shop), 0);
+    at.press(Qt::Key_Return);
+    QTRY_VERIFY(at.reads(QStringLiteral("with a ruler of 100 mm")));
+    QVERIFY(!shown.isEmpty() && shown == file_of(shop, QStringLiteral("paper-box-one-square.pdf")));
+    at.settle();
+    at.click(at.named(QStringLiteral("Look at it"), QAccessible::Button)); // the sheet is still there
+    QTRY_COMPARE(shop.desk().preview()->title(), QStringLiteral("Paper box template"));
+    at.press(Qt::Key_Escape);
+    at.press(Qt::Key_Escape);
+    QTRY_VERIFY(!shop.desk().cupboard()->paperBoxes()->open());
+    at.press(Qt::Key_F8);
+    QTRY_COMPARE(shop.desk().preview()->title(), QStringLiteral("Reorder list"));
 }
 
 void PreviewTest::says_so_where_there_is_nothing_to_print()

@@ -17,6 +17,9 @@ private slots:
     void a_refused_paper_says_so_and_is_sent_again_once();
     void a_stopped_printer_prints_nothing_later_by_surprise();
     void a_job_that_the_system_gives_up_is_not_taken_for_printed();
+    void where_nobody_says_how_it_ended_the_reasons_do();
+    void a_printer_removed_with_a_paper_before_it_is_not_taken_for_printed();
+    void a_paper_tried_again_and_again_is_said_and_can_be_called_back();
     void what_was_not_printed_is_known_after_a_restart();
     void ended_in_the_middle_of_printing_it_asks_for_the_paper();
     void without_a_print_system_the_day_goes_on();
@@ -105,18 +108,71 @@ void PrintingTest::a_job_that_the_system_gives_up_is_not_taken_for_printed()
     QVERIFY(round_started(shop));
     QTRY_COMPARE(system.asked("lp").size(), 1);
     QTRY_VERIFY(book::remembered(shop.book(), "print.waiting").value_or("").find("LABELS-1") != std::string::npos);
+    system.tell("state", "aborted"); // what RFC 8011 calls it
+    system.tell("waiting", "");
+    QTRY_VERIFY_WITH_TIMEOUT(shop.at().reads(QStringLiteral("given up by the print system: aborted")), 15'000);
+    QVERIFY(shop.at().named(QStringLiteral("Send again"), QAccessible::Button) != nullptr);
+    system.tell("state", {});
+    shop.at().press(Qt::Key_P, Qt::ControlModifier);
+    QTRY_COMPARE(system.asked("lp").size(), 2);
+    QTRY_VERIFY(book::remembered(shop.book(), "print.waiting").value_or("").find("LABELS-2") != std::string::npos);
+    system.tell("waiting", "");
+    QTRY_VERIFY_WITH_TIMEOUT(book::remembered(shop.book(), "print.waiting").value_or("").empty(), 15'000);
+    QTest::qWait(300); // until it is asked how it ended
+    QVERIFY2(shop.desk().printTrouble().isEmpty(), qPrintable(shop.desk().printTrouble()));
+}
+
+// Without ipptool, or where the system forgets its jobs at once: by the reasons that lpstat names.
+void PrintingTest::where_nobody_says_how_it_ended_the_reasons_do()
+{
+    const FakePrintSystem system;
+    system.tell("untold", "");
+    Workshop shop(*planned_);
+    QVERIFY(round_started(shop));
+    QTRY_COMPARE(system.asked("lp").size(), 1);
+    QTRY_VERIFY(book::remembered(shop.book(), "print.waiting").value_or("").find("LABELS-1") != std::string::npos);
     // As lpstat -W completed -l -o writes it (cups 2.4, systemv/lpstat.c); the reason is RFC 8011's.
     system.tell("ended", "LABELS-1 root 1024 Wed Nov 25 23:12:45 2026\n\tStatus: Filter failed\n"
                          "\tAlerts: aborted-by-system\n\tqueued for LABELS\n");
     system.tell("waiting", "");
-    QTRY_VERIFY_WITH_TIMEOUT(shop.at().reads(QStringLiteral("given up by the print system")), 15'000);
-    QVERIFY(shop.at().named(QStringLiteral("Send again"), QAccessible::Button) != nullptr);
+    QTRY_VERIFY_WITH_TIMEOUT(shop.at().reads(QStringLiteral("given up by the print system: aborted-by-system")),
+                             15'000);
     system.tell("ended", "LABELS-2 root 1024 Wed Nov 25 23:12:45 2026\n\tAlerts: job-completed-successfully\n");
     shop.at().press(Qt::Key_P, Qt::ControlModifier);
     QTRY_COMPARE(system.asked("lp").size(), 2);
     system.tell("waiting", "");
     QTest::qWait(4'000); // longer than between two looks
     QVERIFY2(shop.desk().printTrouble().isEmpty(), qPrintable(shop.desk().printTrouble()));
+}
+
+// Its jobs are gone with it, and nobody can be asked about them.
+void PrintingTest::a_printer_removed_with_a_paper_before_it_is_not_taken_for_printed()
+{
+    const FakePrintSystem system;
+    Workshop shop(*planned_);
+    QVERIFY(round_started(shop));
+    QTRY_VERIFY(book::remembered(shop.book(), "print.waiting").value_or("").find("LABELS-1") != std::string::npos);
+    system.tell("untold", "");
+    system.tell("removed", "");
+    system.tell("waiting", "");
+    QTRY_VERIFY_WITH_TIMEOUT(shop.at().reads(QStringLiteral("Not printed: Labels")), 15'000);
+    QVERIFY(shop.at().reads(QStringLiteral("Invalid destination name")));
+    QVERIFY(shop.at().reads(QStringLiteral("see what the printer has before sending again")));
+    QCOMPARE(system.asked("lp").size(), 1);
+}
+
+// The printer is enabled, but off or out of reach: the system tries again and again, and would print it at any time.
+void PrintingTest::a_paper_tried_again_and_again_is_said_and_can_be_called_back()
+{
+    const FakePrintSystem system;
+    system.tell("alerts", "\tStatus: The printer is not responding.\n\tAlerts: resources-are-not-ready\n");
+    Workshop shop(*planned_);
+    QVERIFY(round_started(shop));
+    QTRY_VERIFY_WITH_TIMEOUT(shop.at().reads(QStringLiteral("The printer is not responding.")), 15'000);
+    shop.at().press(Qt::Key_P, Qt::ControlModifier);
+    QTRY_COMPARE(system.asked("cancel"), QStringList{QStringLiteral("LABELS-1")});
+    QTRY_VERIFY(shop.at().reads(QStringLiteral("called back")));
+    QCOMPARE(system.asked("lp").size(), 1);
 }
 
 void PrintingTest::what_was_not_printed_is_known_after_a_restart()

@@ -171,7 +171,8 @@ void SendingTest::a_number_is_tied_to_its_parcel_by_scan()
     for (const shop::ParcelId id : ids) {
         if (id.value != here.value) QVERIFY(held(id).tracking.empty());
     }
-    shop.at().scan(QString::fromStdString(papers::to_text({papers::Payload::Kind::parcel, held(here).number}).value()));
+    shop.at().scan(
+        QString::fromStdString(papers::to_text({papers::Payload::Kind::label, held(here).number, 1}).value()));
     QTRY_VERIFY(held(here).state == shop::ParcelState::labelled);
 }
 

@@ -148,12 +148,18 @@ TEST(Codes, CarryTheParcelNumberAndNothingElse)
     const auto c = cupboard();
     planning::ParcelPlan plan;
     plan.pieces = p.pieces;
-    for (const std::string& code : {slip(p, orders, c, 1, 1).code, bench_card(p, plan, orders, c).code,
-                                    label(p, orders[0].order.to, c.house, "", 1, 1).code}) {
+    const shop::Address to = orders[0].order.to;
+    for (const std::string& code :
+         {slip(p, orders, c, 1, 1).code, bench_card(p, plan, orders, c).code, return_label(p, to, c.house).code}) {
         const auto parsed = parse_payload(code);
         ASSERT_TRUE(parsed);
-        EXPECT_EQ(*parsed, (Payload{Payload::Kind::parcel, "2611-001"}));
-        EXPECT_EQ(code.size(), std::string("SB1:P:2611-001:X").size());
+        EXPECT_EQ(*parsed, (Payload{Payload::Kind::paper, "2611-001"}));
+        EXPECT_EQ(code.size(), std::string("SB2:P:2611-001:X").size());
+    }
+    for (const int print : {1, 2, 17}) {
+        const auto parsed = parse_payload(label(p, to, c.house, "", 1, 1, print).code);
+        ASSERT_TRUE(parsed);
+        EXPECT_EQ(*parsed, (Payload{Payload::Kind::label, "2611-001", print}));
     }
 }
 

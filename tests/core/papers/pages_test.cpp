@@ -4,7 +4,9 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
+#include <set>
 
 namespace stow::papers {
 namespace {
@@ -359,7 +361,38 @@ TEST(Label, SetsTheAddressLargeAndTheCountryLast)
     Document document;
     document.pages = {list};
     for (const std::string& line : label.to) EXPECT_TRUE(says(document, line)) << line;
-    EXPECT_TRUE(says(document, "Sendung 2 von 3"));
+    EXPECT_TRUE(says(document, "Paket 2 von 3"));
+}
+
+// One block: what runs from the left in an address from the right stands at its right edge too.
+TEST(Label, AlignsAnAddressFromTheRightAsOneBlock)
+{
+    for (const shop::LabelForm form : shop::all_label_forms) {
+        const LabelData label = samples::hebrew_label();
+        std::set<int> edges;
+        std::size_t lines = 0;
+        for (const TextLine& line : texts(lay_out(label, english, measure, form))) {
+            if (std::find(label.to.begin(), label.to.end(), line.text) == label.to.end()) continue;
+            ++lines;
+            EXPECT_EQ(line.align, Align::end) << line.text;
+            edges.insert(line.at.x);
+        }
+        EXPECT_EQ(lines, label.to.size()) << shop::name_of(form);
+        EXPECT_EQ(edges.size(), 1U) << shop::name_of(form);
+    }
+    // On the slip and in the customs data too.
+    Slip slip = samples::plain_slip();
+    slip.to = samples::hebrew_label().to;
+    CustomsData customs = samples::customs();
+    customs.to = slip.to;
+    for (const Document& document :
+         {lay_out(slip, Format::a4, english, measure), lay_out(customs, Format::a4, english, measure)}) {
+        std::set<int> edges;
+        for (const TextLine& line : texts(document.pages[0])) {
+            if (std::find(slip.to.begin(), slip.to.end(), line.text) != slip.to.end()) edges.insert(line.at.x);
+        }
+        EXPECT_EQ(edges.size(), 1U);
+    }
 }
 
 TEST(Label, SaysInAFrameWhichPrintItIsFromTheSecondOn)
@@ -397,15 +430,16 @@ TEST(Reprints, SayWhichPrintAndWhenOnEveryPage)
     HandOverList list = samples::list_of(40);
     NeedList need = samples::reorder();
     MaterialReport report = samples::materials(40);
+    CustomsData customs = samples::customs();
     const auto all = [&](const Words& words) {
         return std::vector<Document>{
-            lay_out(pick, Format::a4, words, measure),  lay_out_by_order(pick, Format::a4, words, measure),
-            lay_out(slip, Format::a4, words, measure),  lay_out(card, Format::a4, words, measure),
-            lay_out(list, Format::a4, words, measure),  lay_out(need, Format::a4, words, measure),
-            lay_out(report, Format::a4, words, measure)};
+            lay_out(pick, Format::a4, words, measure),   lay_out_by_order(pick, Format::a4, words, measure),
+            lay_out(slip, Format::a4, words, measure),   lay_out(card, Format::a4, words, measure),
+            lay_out(list, Format::a4, words, measure),   lay_out(need, Format::a4, words, measure),
+            lay_out(report, Format::a4, words, measure), lay_out(customs, Format::a4, words, measure)};
     };
     for (const Document& first : all(english)) EXPECT_EQ(pages_with(first, "Reprint"), 0) << first.title;
-    pick.reprint = slip.reprint = card.reprint = list.reprint = need.reprint = report.reprint = third;
+    pick.reprint = slip.reprint = card.reprint = list.reprint = need.reprint = report.reprint = customs.reprint = third;
     for (const Document& again : all(english)) {
         EXPECT_EQ(pages_with(again, "Reprint (print 3): 25 November 2026, 15:48"), static_cast<int>(again.pages.size()))
             << again.title;
@@ -526,8 +560,8 @@ TEST(CustomsPage, SumsAndSaysWhatIsMissing)
 {
     const CustomsData data = samples::customs();
     const Document document = lay_out(data, Format::a4, english, measure);
-    for (const char* text :
-         {"2 × Writing ink in glass bottles, 50 ml", "321590", "29.00 EUR", "912 g", "sold goods", "missing"}) {
+    for (const char* text : {"2 × Writing ink in glass bottles, 50 ml", "321590", "29.00 EUR", "770 g", "912 g",
+                             "sale of goods", "missing"}) {
         EXPECT_TRUE(says(document, text)) << text;
     }
     EXPECT_FALSE(says(document, "47.00 EUR")); // no total where a value is missing

@@ -1,6 +1,7 @@
 #include "core/papers/payload.h"
 #include "core/papers/qr.h"
 
+#include <algorithm>
 #include <gtest/gtest.h>
 #include <rapidcheck.h>
 
@@ -33,23 +34,30 @@ rc::Gen<std::string> numbers_of_parcels()
 
 TEST(Payload, SaysWhatWeDocument)
 {
-    const auto text = to_text({Payload::Kind::parcel, "2611-017"});
+    const auto text = to_text({Payload::Kind::paper, "2611-017"});
     ASSERT_TRUE(text);
-    EXPECT_EQ(text->substr(0, 15), "SB1:P:2611-017:");
+    EXPECT_EQ(text->substr(0, 15), "SB2:P:2611-017:");
     EXPECT_EQ(text->size(), 16U);
-    EXPECT_EQ(text->back(), *check_37_2("SB1P2611017"));
+    EXPECT_EQ(text->back(), *check_37_2("SB2P2611017"));
+    const auto label = to_text({Payload::Kind::label, "2611-017", 12});
+    ASSERT_TRUE(label);
+    EXPECT_EQ(label->substr(0, 18), "SB2:L:2611-017:12:");
+    EXPECT_EQ(label->back(), *check_37_2("SB2L261101712"));
 }
 
 TEST(Payload, ComesBackAsItWas)
 {
     EXPECT_TRUE(rc::check([] {
         const auto number = *numbers_of_parcels();
-        const auto kind = *rc::gen::element(Payload::Kind::parcel, Payload::Kind::order);
-        const auto text = to_text({kind, number});
+        Payload payload{*rc::gen::element(Payload::Kind::label, Payload::Kind::paper, Payload::Kind::unmarked,
+                                          Payload::Kind::order, Payload::Kind::command),
+                        number};
+        if (payload.kind == Payload::Kind::label) payload.print = *rc::gen::inRange(1, most_prints + 1);
+        const auto text = to_text(payload);
         RC_ASSERT(text.has_value());
         const auto parsed = parse_payload(" " + *text + "\r\n"); // scanners end with a line end
         RC_ASSERT(parsed.has_value());
-        RC_ASSERT((*parsed == Payload{kind, number}));
+        RC_ASSERT(*parsed == payload);
     }));
 }
 
@@ -57,7 +65,7 @@ TEST(Payload, ComesBackAsItWas)
 TEST(Payload, FindsEveryChangedCharacter)
 {
     EXPECT_TRUE(rc::check([] {
-        std::string text = *to_text({Payload::Kind::parcel, *numbers_of_parcels()});
+        std::string text = *to_text({Payload::Kind::label, *numbers_of_parcels(), *rc::gen::inRange(1, most_prints)});
         const auto at = *rc::gen::inRange<std::size_t>(2, text.size());
         const auto other = *rc::gen::elementOf(letters);
         RC_PRE(text[at] != other && text[at] != '-' && text[at] != ':');
@@ -83,7 +91,7 @@ TEST(Payload, TellsForeignDamagedAndNewerApart)
     for (const char* foreign : {"", "4006381333931", "https://example.org/SB1", "SB", "SBX:P:1:2", "SHIP:1", "SB1"}) {
         EXPECT_EQ(parse_payload(foreign), tl::unexpected(NotOurs::foreign)) << foreign;
     }
-    const std::string sound = *to_text({Payload::Kind::parcel, "2611-017"});
+    const std::string sound = *to_text({Payload::Kind::paper, "2611-017"});
     EXPECT_EQ(parse_payload(sound.substr(0, sound.size() - 1)), tl::unexpected(NotOurs::damaged));
     EXPECT_EQ(parse_payload(sound.substr(0, 10)), tl::unexpected(NotOurs::damaged));
     EXPECT_EQ(parse_payload("SB1:"), tl::unexpected(NotOurs::damaged));
@@ -91,17 +99,34 @@ TEST(Payload, TellsForeignDamagedAndNewerApart)
     const auto with_check = [](const std::string& text, const std::string& counted) {
         return text + ":" + *check_37_2(counted);
     };
-    EXPECT_EQ(parse_payload(with_check("SB2:P:7", "SB2P7")), tl::unexpected(NotOurs::newer_version));
+    EXPECT_EQ(parse_payload(with_check("SB3:P:7", "SB3P7")), tl::unexpected(NotOurs::newer_version));
     EXPECT_EQ(parse_payload(with_check("SB1:X:7", "SB1X7")), tl::unexpected(NotOurs::damaged));
     EXPECT_EQ(parse_payload(with_check("SB1:P:", "SB1P")), tl::unexpected(NotOurs::damaged));
     EXPECT_EQ(parse_payload(with_check("SB1:P", "SB1P")), tl::unexpected(NotOurs::damaged));
+    // A label without its print, or with what is no print; a letter of the other version.
+    for (const char* label : {"7", "7:", "7:0", "7:01", "7:1000", "7:A", ":1", "7:1:1"}) {
+        const std::string text = std::string("SB2:L:") + label;
+        std::string counted = text;
+        counted.erase(std::remove(counted.begin(), counted.end(), ':'), counted.end());
+        EXPECT_EQ(parse_payload(with_check(text, counted)), tl::unexpected(NotOurs::damaged)) << text;
+    }
+    EXPECT_EQ(parse_payload(with_check("SB1:L:7:1", "SB1L71")), tl::unexpected(NotOurs::damaged));
+    EXPECT_EQ(parse_payload(with_check("SB2:O:7", "SB2O7")), tl::unexpected(NotOurs::damaged));
+}
+
+// What was printed before labels said which print they are; written down by the program of that time.
+TEST(Payload, StillReadsTheFirstVersion)
+{
+    EXPECT_EQ(parse_payload("SB1:P:2611-017:W"), (Payload{Payload::Kind::unmarked, "2611-017"}));
 }
 
 TEST(Payload, RefusesNumbersItCannotCarry)
 {
     for (const char* number : {"", "2611/017", "a", "2611 017", "1234567890123456789012345678901", "Ä"}) {
-        EXPECT_EQ(to_text({Payload::Kind::parcel, number}), std::nullopt) << number;
+        EXPECT_EQ(to_text({Payload::Kind::paper, number}), std::nullopt) << number;
     }
+    EXPECT_EQ(to_text({Payload::Kind::label, "2611-017", 0}), std::nullopt);
+    EXPECT_EQ(to_text({Payload::Kind::label, "2611-017", most_prints + 1}), std::nullopt);
 }
 
 // Capacity in alphanumeric characters and bytes, level M, versions 1 to 10 (ISO/IEC 18004 table 7, as listed by
@@ -143,7 +168,7 @@ TEST(Qr, AgreesWithThePublishedWorkedExample)
 
 TEST(Qr, HasItsThreeFinderPatterns)
 {
-    const auto code = qr_code("SB1:P:2611-017:A");
+    const auto code = qr_code("SB2:L:2611-017:999:A"); // the largest that a label says of a number of that length
     ASSERT_TRUE(code);
     EXPECT_EQ(code->version, 1);
     const auto dark = [&](int row, int column) {

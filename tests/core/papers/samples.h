@@ -39,7 +39,7 @@ inline Slip plain_slip()
                   {2, "Notebook, ruled", "A5, thread-bound", "", euro(1800)},
                   {1, "Sealing wax, brick red", "", "engrave: I. H.", euro(950)}};
     slip.postage = euro(495);
-    slip.code = "SB1:P:2611-017:A";
+    slip.code = "SB2:P:2611-017:A";
     return slip;
 }
 
@@ -60,7 +60,7 @@ inline Slip long_slip()
                               i % 2 == 0 ? "30 ml, iron gall" : "", i % 11 == 0 ? "for Anna" : "", euro(850 + i * 15)});
     }
     slip.apart = {{1, "Print, harbour at night", "400 × 300, rolled", "", std::nullopt}};
-    slip.code = "SB1:P:2612-204:A";
+    slip.code = "SB2:P:2612-204:A";
     return slip;
 }
 
@@ -162,7 +162,7 @@ inline BenchCard bench()
     card.gift = true;
     card.note = "Please leave it with the harbour master if nobody opens.";
     card.glass = card.liquid = true;
-    card.code = "SB1:P:2611-017:A";
+    card.code = "SB2:P:2611-017:A";
     return card;
 }
 
@@ -222,8 +222,7 @@ inline LabelData home_label()
             "Skua Post, tracked packet",
             1,
             1,
-            "SB1:P:2611-017:A",
-            false};
+            "SB2:L:2611-017:1:A"};
 }
 
 inline LabelData longest_label()
@@ -240,8 +239,34 @@ inline LabelData longest_label()
             "Skua Post, tracked packet, cover to 100 EUR, signed for",
             12,
             13,
-            "SB1:P:2611-018:A",
+            "SB2:L:2611-018:2:A",
             2};
+}
+
+// Seven lines, none of them long.
+inline LabelData seven_line_label()
+{
+    LabelData label = longest_label();
+    label.to = {"Pál Verrin",      "Pier Bindery",  "c/o Amdal", "Kaigata 117 B",
+                "2nd floor, left", "0150 SKERHAVN", "NORWAY"};
+    return label;
+}
+
+// An address from right to left, with a town's code and a country that do not run so.
+inline LabelData hebrew_label()
+{
+    LabelData label = longest_label();
+    label.to = {"נועה ברק", "סדנת הנייר", "רחוב הנמל 12", "31000", "ISRAEL"};
+    label.service = "Skua Post, packet";
+    label.part = label.parts = 1;
+    return label;
+}
+
+inline LabelData japanese_label()
+{
+    LabelData label = hebrew_label();
+    label.to = {"〒154-0023", "東京都港区", "海岸通り三丁目12-3", "紙とインクの工房", "波止場 みなと", "JAPAN"};
+    return label;
 }
 
 // More than any label has room for at a good size.
@@ -265,7 +290,7 @@ inline LabelData abroad_label()
             "Skua Post, tracked packet, cover to 100 EUR",
             2,
             3,
-            "SB1:P:2611-018:A",
+            "SB2:L:2611-018:2:A",
             2};
 }
 

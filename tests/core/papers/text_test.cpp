@@ -16,6 +16,16 @@ std::vector<std::string> wrap_at(const std::string& text, int letters)
 
 using Lines = std::vector<std::string>;
 
+TEST(Directions, OfLinesThatStandTogetherAreThoseOfMostOfThem)
+{
+    using D = Direction;
+    EXPECT_EQ(direction_of(Lines{"נועה ברק", "רחוב הנמל 12", "31000", "ISRAEL"}), D::right_to_left);
+    EXPECT_EQ(direction_of(Lines{"נועה ברק", "Quay 12", "31000 HAIFA", "ISRAEL"}), D::left_to_right);
+    EXPECT_EQ(direction_of(Lines{"مريم", "31000"}), D::right_to_left);
+    EXPECT_EQ(direction_of(Lines{"12", "31000"}), D::left_to_right);
+    EXPECT_EQ(direction_of(Lines{}), D::left_to_right);
+}
+
 TEST(Wrap, BreaksAtSpacesAndKeepsLinesOfTheText)
 {
     EXPECT_EQ(wrap_at("ink and paper", 7), (Lines{"ink and", "paper"}));

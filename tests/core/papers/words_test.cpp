@@ -27,7 +27,7 @@ TEST(Words, HaveATextForEveryKeyInEveryLanguage)
     }
     EXPECT_EQ(english(Word::packing_slip), "Packing slip");
     EXPECT_EQ(german(Word::packing_slip), "Lieferschein");
-    EXPECT_EQ(german.with(Word::part, "2", "3"), "Sendung 2 von 3");
+    EXPECT_EQ(german.with(Word::part, "2", "3"), "Paket 2 von 3");
 }
 
 TEST(Words, WriteDatesMoneyAndWeightsAsTheLanguageDoes)
@@ -121,11 +121,20 @@ TEST(AddressLines, LeaveOutWhatIsMissing)
 }
 
 // The forms of the public address metadata set (libaddressinput, region_data_constants.cc, "lfmt" where there is one,
-// read in the version of 2013 that is kept with its source; codes are its examples), with the town in capitals.
+// read in the version of 2013 that is kept with its source, and in a public copy of a later one for those marked late;
+// codes are its examples), with the town in capitals.
 TEST(AddressLines, FollowTheFormsOfThePublicSet)
 {
     const std::vector<std::pair<shop::Address, Lines>> all{
-        {address("AE", "", "Port", "Sharjah"), {"PORT, Sharjah", "UNITED ARAB EMIRATES"}},       // %C, and its emirate
+        {address("AL", "1001", "Port"), {"1001", "PORT", "ALBANIA"}},                          // %Z%n%C (late)
+        {address("CO", "111221", "Port", "Tolima"), {"PORT, Tolima, 111221", "COLOMBIA"}},     // %C, %S, %Z (late)
+        {address("CR", "1000", "Port", "Limon"), {"Limon, PORT", "1000", "COSTA RICA"}},       // %S, %C%n%Z (late)
+        {address("GB", "EC1Y 8SY", "Port", "Fife"), {"PORT, Fife", "EC1Y 8SY", "GB"}},         // %C%n%Z, and its region
+        {address("IE", "A65 F4E2", "Port", "Co. Mayo"), {"PORT", "Co. Mayo", "A65 F4E2", ""}}, // %C%n%S%n%Z (late)
+        {address("LV", "LV-1073", "Port", "Ogre"), {"Ogre", "PORT, LV-1073", "LATVIA"}},       // %S%n%C, %Z (late)
+        {address("PE", "LIMA 23", "Port", "Ica"), {"PORT LIMA 23", "Ica", "PERU"}},            // %C %Z%n%S (late)
+        {address("VN", "70010", "Port", "Hue"), {"PORT", "Hue 70010", "VIET NAM"}},            // %C%n%S %Z (late)
+        {address("AE", "", "Port", "Sharjah"), {"PORT, Sharjah", "UNITED ARAB EMIRATES"}},     // %C, and its emirate
         {address("AR", "C1070AAM", "Port", "Chubut"), {"C1070AAM PORT", "Chubut", "ARGENTINA"}}, // %Z %C%n%S
         {address("AU", "2060", "Port", "NSW"), {"PORT NSW 2060", "AUSTRALIA"}},                  // %C %S %Z
         {address("BD", "1340", "Port"), {"PORT - 1340", "BANGLADESH"}},                          // %C - %Z
