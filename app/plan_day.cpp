@@ -174,7 +174,9 @@ repack(Day& day, shop::ParcelId id, const std::optional<shop::SupplyCode>& outer
     if (!input) return tl::unexpected(NotRepacked{book::Refused{book::Why::unknown_parcel, {}, {}}});
     auto made = plan(*input, outer, run, memory);
     if (!made) return tl::unexpected(NotRepacked{made.error()});
-    if (const auto done = book::replan(day.book(), id, *made); !done) return tl::unexpected(NotRepacked{done.error()});
+    const auto kept = outer ? book::Kept::from_now_on : book::Kept::as_before;
+    if (const auto done = book::replan(day.book(), id, *made, kept); !done)
+        return tl::unexpected(NotRepacked{done.error()});
     day.moved();
     return *made;
 }

@@ -49,7 +49,8 @@ tl::expected<planning::ParcelPlan, planning::StuckOrder> plan(const ParcelInput&
 // Why a parcel could not be planned anew.
 using NotRepacked = std::variant<planning::StuckOrder, book::Refused>;
 
-// The parcel's own pieces in another outer: the one named, or the best that is on hand. Not once it is packed.
+// The parcel's own pieces in another outer: the best that is on hand, or the one named, which is kept then. Not once it
+// is packed.
 tl::expected<planning::ParcelPlan, NotRepacked> repack(Day& day, shop::ParcelId parcel,
                                                        const std::optional<shop::SupplyCode>& outer, Run& run,
                                                        fitting::Memory* memory = nullptr);

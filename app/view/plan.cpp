@@ -327,7 +327,6 @@ void PlanController::useOuter(int index, const QString& code)
             plan.error()));
         return;
     }
-    if (const auto locked = book::lock_parcel(day_.book(), id); locked) day_.moved();
     emit said(tr("%1 goes into %2").arg(number, code));
 }
 

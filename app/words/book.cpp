@@ -130,7 +130,8 @@ QString step(const book::Step& s)
     case StepKind::part_order: return Words::tr("order %1 packed by itself again").arg(order);
     case StepKind::match_good: return Words::tr("a title matched to a good");
     case StepKind::match_columns: return Words::tr("columns matched");
-    case StepKind::plan: return Words::tr("planned");
+    case StepKind::plan:
+        return parcel.isEmpty() ? Words::tr("planned") : Words::tr("parcel %1 planned anew").arg(parcel);
     case StepKind::drop_parcel: return Words::tr("parcel %1 dropped").arg(parcel);
     case StepKind::lock_parcel:
         return many ? Words::tr("%n parcels locked", nullptr, many) : Words::tr("parcel %1 locked").arg(parcel);

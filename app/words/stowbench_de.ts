@@ -6673,5 +6673,9 @@
             <source>Nothing was taken from this file.</source>
             <translation>Aus dieser Datei wurde nichts übernommen.</translation>
         </message>
+        <message>
+            <source>parcel %1 planned anew</source>
+            <translation>Paket %1 neu geplant</translation>
+        </message>
     </context>
 </TS>

@@ -119,7 +119,7 @@ tl::expected<std::vector<shop::ParcelId>, Refused> put_plan(Book& book, const st
     return made;
 }
 
-Done replan(Book& book, shop::ParcelId id, const planning::ParcelPlan& plan)
+Done replan(Book& book, shop::ParcelId id, const planning::ParcelPlan& plan, Kept kept)
 {
     return in_step(book, StepKind::plan, words_of(book, id), [&](Writer& writer) -> Allowed {
         const auto parcel = parcel_in(book, id, {ParcelState::planned, ParcelState::picked});
@@ -131,6 +131,7 @@ Done replan(Book& book, shop::ParcelId id, const planning::ParcelPlan& plan)
             "UPDATE parcel SET order_version = ?2, carrier = ?3, service = ?4, postage = ?5, postage_currency = ?6, "
             "steps_done = 0, scanned = 0 WHERE id = ?1",
             id, *version, service.carrier, service.service, service.postage);
+        if (kept == Kept::from_now_on) writer.run("UPDATE parcel SET locked = 1 WHERE id = ?", id);
         writer.run("UPDATE parcel_plan SET document = ? WHERE id = ?", intake::plan_to_json(plan), id);
         if (parcel->pieces != plan.pieces) {
             writer.run("DELETE FROM parcel_piece WHERE parcel = ?", id);

@@ -23,7 +23,8 @@ tl::expected<std::vector<shop::ParcelId>, Refused> put_plan(Book& book, const st
                                                             const std::vector<planning::ParcelPlan>& plans);
 // Another plan for one parcel that is not packed yet (box gone, something added); number, tray and lock stay, bench
 // steps start anew.
-Done replan(Book& book, shop::ParcelId id, const planning::ParcelPlan& plan);
+enum class Kept { as_before, from_now_on }; // from_now_on: chosen by hand, planning again leaves it alone
+Done replan(Book& book, shop::ParcelId id, const planning::ParcelPlan& plan, Kept kept = Kept::as_before);
 Done drop_parcel(Book& book, shop::ParcelId id); // not once it is packed
 
 std::vector<shop::Parcel> parcels(const Book& book); // without plans, by number
