@@ -725,6 +725,25 @@
         </message>
     </context>
     <context>
+        <name>FailureWord</name>
+        <message>
+            <source>Try again</source>
+            <translation>Noch einmal versuchen</translation>
+        </message>
+        <message>
+            <source>Enter</source>
+            <translation>Enter</translation>
+        </message>
+        <message>
+            <source>Close the program</source>
+            <translation>Programm schließen</translation>
+        </message>
+        <message>
+            <source>Ctrl Q</source>
+            <translation>Strg Q</translation>
+        </message>
+    </context>
+    <context>
         <name>FindPanel</name>
         <message>
             <source>Find</source>
@@ -2549,6 +2568,13 @@
         </message>
     </context>
     <context>
+        <name>WaitWord</name>
+        <message>
+            <source>What you press meanwhile is done next.</source>
+            <translation>Was inzwischen gedrückt wird, kommt danach.</translation>
+        </message>
+    </context>
+    <context>
         <name>scale</name>
         <message>
             <source>%1 too light</source>
@@ -2980,6 +3006,10 @@
             <source>“%1” is not a postcode of %2</source>
             <translation>„%1“ ist keine Postleitzahl von %2</translation>
         </message>
+        <message>
+            <source>Taking in %1</source>
+            <translation>%1 wird übernommen</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::BeforeSaleController</name>
@@ -3291,6 +3321,14 @@
             <source>Print</source>
             <translation>Drucken</translation>
         </message>
+        <message>
+            <source>Finding another outer for parcel %1</source>
+            <translation>Eine andere Hülle für Paket %1 wird gesucht</translation>
+        </message>
+        <message>
+            <source>Finding an outer for all of it</source>
+            <translation>Eine Hülle für alles zusammen wird gesucht</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::DayLine</name>
@@ -3388,6 +3426,62 @@
         <message>
             <source>There is nothing to print here now.</source>
             <translation>Hier gibt es jetzt nichts zu drucken.</translation>
+        </message>
+        <message>
+            <source>Not here</source>
+            <translation>Nicht hier</translation>
+        </message>
+        <message>
+            <source>%1 is a good. Goods are scanned at Pick (F3), and at the Bench (F4) as they go in.</source>
+            <translation>%1 ist Ware. Waren werden beim Sammeln (F3) und an der Packbank (F4) beim Einlegen gescannt.</translation>
+        </message>
+        <message>
+            <source>Not known</source>
+            <translation>Nicht bekannt</translation>
+        </message>
+        <message>
+            <source>“%1” is no good, order, parcel or tracking number of this shop book. Nothing was changed.</source>
+            <translation>„%1“ ist keine Ware, Bestellung, Paket- oder Sendungsnummer dieses Ladenbuchs. Nichts wurde geändert.</translation>
+        </message>
+        <message>
+            <source>The disk is full</source>
+            <translation>Die Festplatte ist voll</translation>
+        </message>
+        <message>
+            <source>Make room on the disk that holds %1, then try again.</source>
+            <translation>Platz schaffen auf der Festplatte mit %1, dann noch einmal versuchen.</translation>
+        </message>
+        <message>
+            <source>The shop book is in use</source>
+            <translation>Das Ladenbuch ist in Gebrauch</translation>
+        </message>
+        <message>
+            <source>Another program is writing in %1 and did not finish in time. Let it finish or close it, then try again.</source>
+            <translation>Ein anderes Programm schreibt in %1 und wurde nicht rechtzeitig fertig. Abwarten oder es schließen, dann noch einmal versuchen.</translation>
+        </message>
+        <message>
+            <source>The shop book cannot be reached</source>
+            <translation>Das Ladenbuch ist nicht erreichbar</translation>
+        </message>
+        <message>
+            <source>See that the disk with %1 is there and may be written, then try again.</source>
+            <translation>Nachsehen, ob die Festplatte mit %1 da ist und beschrieben werden darf, dann noch einmal versuchen.</translation>
+        </message>
+        <message>
+            <source>The system says: %1</source>
+            <translation>Das System meldet: %1</translation>
+        </message>
+        <message>
+            <source>Every finished step is safe.</source>
+            <translation>Jeder fertige Schritt ist sicher.</translation>
+        </message>
+        <message>
+            <source>Every finished step is safe, the last: %1.</source>
+            <translation>Jeder fertige Schritt ist sicher, der letzte: %1.</translation>
+        </message>
+        <message>
+            <source>The shop book works again. See whether the last thing you did is there, and do it again if not.</source>
+            <translation>Das Ladenbuch geht wieder. Bitte nachsehen, ob das Letzte da ist, und es sonst noch einmal tun.</translation>
         </message>
     </context>
     <context>
@@ -3793,6 +3887,13 @@
         <message>
             <source>Print</source>
             <translation>Drucken</translation>
+        </message>
+    </context>
+    <context>
+        <name>stow::view::Guarded</name>
+        <message>
+            <source>The shop book failed; nothing was kept.</source>
+            <translation>Das Ladenbuch hat versagt; nichts wurde behalten.</translation>
         </message>
     </context>
     <context>
@@ -4377,6 +4478,10 @@
             <source>Start the round and print</source>
             <translation>Runde beginnen und drucken</translation>
         </message>
+        <message>
+            <source>Writing the papers of the round</source>
+            <translation>Die Papiere der Runde werden geschrieben</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::PlanController</name>
@@ -4503,6 +4608,14 @@
         <message>
             <source>%1 goes into %2</source>
             <translation>%1 geht in %2</translation>
+        </message>
+        <message>
+            <source>Writing the plan into the book</source>
+            <translation>Der Plan wird ins Buch geschrieben</translation>
+        </message>
+        <message>
+            <source>Trying %1 for %2</source>
+            <translation>%1 wird für %2 versucht</translation>
         </message>
     </context>
     <context>

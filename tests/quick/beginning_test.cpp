@@ -168,5 +168,5 @@ void BeginningTest::can_be_put_away()
 
 } // namespace stow::quick
 
-QTEST_MAIN(stow::quick::BeginningTest)
+WINDOW_TEST_MAIN(stow::quick::BeginningTest)
 #include "beginning_test.moc"
