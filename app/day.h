@@ -4,6 +4,7 @@
 
 #include "core/book/book.h"
 #include "core/book/steps.h"
+#include "core/book/touched.h"
 #include "core/postage/rate_sheet.h"
 #include "core/shop/cupboard.h"
 #include "core/shop/orders.h"
@@ -12,6 +13,9 @@
 
 #include <functional>
 #include <map>
+#include <memory>
+#include <set>
+#include <unordered_map>
 #include <vector>
 
 namespace stow {
@@ -41,20 +45,46 @@ public:
     const std::vector<shop::HeldOrder>& orders() const { return orders_; }
     // Any order of the book; those that are done and not of late are read when asked for.
     const shop::HeldOrder* order(shop::OrderId id) const;
+    // Of these, the checked ones with pieces that are in no kept parcel.
+    const std::set<shop::OrderId>& to_plan() const { return to_plan_; }
+    // Those that are not with a carrier yet, and those handed over today; by number.
+    const std::vector<shop::Parcel>& parcels() const { return parcels_; }
+    std::vector<shop::Parcel> parcels_in(shop::ParcelState state) const;
 
-    // To be called after a step was written: reads again and tells everybody.
+    // Grows whenever one of them was read again: what was worked out from it before still holds while it stands still.
+    int revision(shop::OrderId id) const;
+    int revision(shop::ParcelId id) const;
+    int cupboard_revision() const { return cupboard_revision_; } // not of what is on hand
+
+    // To be called after a step was written: reads again what it touched and tells everybody.
     void moved();
+    // Another one on the same book, for another thread.
+    std::unique_ptr<Day> beside() const;
+    // To be called when the book failed underneath.
+    void fails(const book::BookFailure& failure) { emit failed(failure); }
 
 signals:
     void changed();
+    void failed(const stow::book::BookFailure& failure);
+    void waiting(const QString& for_what);                 // long work is under way; empty: it is over
+    void called(const char* of, const QByteArray& method); // from the window; for whoever watches
 
 private:
+    void read_all();
+    void read_touched(const book::Touched& touched);
+
     book::Book book_;
     WallClock clock_;
     shop::Cupboard cupboard_;
     std::vector<postage::RateSheet> rate_sheets_;
-    std::vector<shop::HeldOrder> orders_;                    // by id
-    mutable std::map<shop::OrderId, shop::HeldOrder> older_; // asked for since the last `moved`
+    std::vector<shop::HeldOrder> orders_; // by id
+    std::set<shop::OrderId> to_plan_;
+    std::vector<shop::Parcel> parcels_;
+    std::optional<Date> read_on_; // nothing: not yet
+    book::Mark mark_ = 0;
+    int moves_ = 0, all_read_ = 0, cupboard_revision_ = 0;
+    std::unordered_map<std::int64_t, int> orders_read_, parcels_read_; // in which move, if since all were read
+    mutable std::map<shop::OrderId, shop::HeldOrder> older_;           // asked for since the last `moved`
 };
 
 } // namespace stow

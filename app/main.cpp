@@ -7,6 +7,9 @@
 #include "app/words/translations.h"
 #include "core/book/book.h"
 #include "core/book/settings.h"
+#ifdef STOW_WATCHED
+#include "app/watch/application.h"
+#endif
 
 #include <QGuiApplication>
 
@@ -61,7 +64,11 @@ int main(int argc, char** argv)
 
     const bool window_possible = has_display();
     if (!window_possible) qputenv("QT_QPA_PLATFORM", "offscreen");
+#ifdef STOW_WATCHED
+    watch::Application application(argc, argv);
+#else
     QGuiApplication application(argc, argv);
+#endif
     QGuiApplication::setApplicationName(QStringLiteral("Stowbench"));
     QGuiApplication::setApplicationVersion(QStringLiteral(STOW_VERSION));
     words::install_translations(application);

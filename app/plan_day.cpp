@@ -97,7 +97,6 @@ tl::expected<std::vector<shop::ParcelId>, book::Refused> store(Day& day, const P
 std::vector<planning::StuckOrder> still_stuck(const Day& day)
 {
     std::istringstream lines(book::remembered(day.book(), remembered_stuck).value_or(""));
-    const auto waiting = ids_of(book::orders_to_plan(day.book()));
     std::vector<planning::StuckOrder> all;
     for (std::string line; std::getline(lines, line);) {
         std::istringstream words(line);
@@ -107,8 +106,8 @@ std::vector<planning::StuckOrder> still_stuck(const Day& day)
         if (why < 0 || why > static_cast<int>(planning::Stuck::no_gift_box_left)) continue;
         stuck.why = static_cast<planning::Stuck>(why);
         std::getline(words >> std::ws, stuck.good.text);
-        const bool waits = std::find(waiting.begin(), waiting.end(), stuck.order) != waiting.end();
-        if (waits && book::parcels_of(day.book(), stuck.order).empty()) all.push_back(std::move(stuck));
+        if (day.to_plan().contains(stuck.order) && book::parcels_of(day.book(), stuck.order).empty())
+            all.push_back(std::move(stuck));
     }
     return all;
 }

@@ -9,6 +9,9 @@
 #include "app/words/book.h"
 #include "core/book/daily_copies.h"
 #include "core/book/erasing.h"
+#ifdef STOW_WATCHED
+#include "app/watch/application.h"
+#endif
 
 #include <QGuiApplication>
 #include <QLockFile>
@@ -75,6 +78,11 @@ int open_window(QGuiApplication& application, Day& day)
         std::cerr << QObject::tr("%1 is open in another window.").arg(book).toStdString() << '\n';
         return show_already_open(application, book);
     }
+#ifdef STOW_WATCHED
+    QObject::connect(&day, &Day::called, &application, [&application](const char* of, const QByteArray& method) {
+        static_cast<watch::Application&>(application).calls(of, method);
+    });
+#endif
     view::Desk desk(day);
     desk.plugIn(std::make_unique<scale::HidScale>());
     sound::Speaker speaker;
@@ -89,8 +97,8 @@ int open_window(QGuiApplication& application, Day& day)
     engine.setInitialProperties({{QStringLiteral("desk"), QVariant::fromValue(&desk)}});
     engine.load(QUrl(QLatin1String(screens) + QStringLiteral("Main.qml")));
     if (engine.rootObjects().isEmpty()) return 1;
-    view::Work work;
-    const auto hour = [&] { look_after(work, desk, day); };
+    view::Work work(day);
+    const auto hour = [&] { view::guarded(day, [&] { look_after(work, desk, day); }); };
     hour();
     QTimer hourly; // a window left open over night
     QObject::connect(&hourly, &QTimer::timeout, hour);
@@ -98,8 +106,10 @@ int open_window(QGuiApplication& application, Day& day)
     // Somebody forgotten at the window is forgotten in the copies at once; what could not be reached, by the hour.
     bool behind = book::copies_are_behind(day.book());
     QObject::connect(&day, &Day::changed, &work, [&] {
-        const bool was = std::exchange(behind, book::copies_are_behind(day.book()));
-        if (behind && !was) hour();
+        view::guarded(day, [&] {
+            const bool was = std::exchange(behind, book::copies_are_behind(day.book()));
+            if (behind && !was) hour();
+        });
     });
     return application.exec();
 }

@@ -1,6 +1,7 @@
 #include "app/view/arrivals.h"
 
 #include "app/take_in.h"
+#include "app/view/away.h"
 #include "app/view/text.h"
 #include "app/words/book.h"
 #include "app/words/format.h"
@@ -13,7 +14,6 @@
 #include <QFileInfo>
 
 #include <algorithm>
-#include <set>
 
 namespace stow::view {
 
@@ -106,60 +106,95 @@ ArrivalsController::ArrivalsController(Day& day, QObject* parent)
 {
 }
 
+ArrivedOrder ArrivalsController::row_of(const shop::HeldOrder& held, bool checked, bool joinable) const
+{
+    const shop::Order& order = held.order;
+    ArrivedOrder row;
+    row.order = held.id.value;
+    row.number = text(order.key.number);
+    row.shop = text(order.key.shop);
+    row.buyer = text(order.to.name);
+    row.place = place_of(order.to);
+    row.contents = contents_of(day_, order);
+    row.date = order.date;
+    row.due = order.promised.value_or(Date{std::chrono::year{9999} / 12 / 31});
+    if (order.promised) row.promised = tr("promised %1").arg(words::date(*order.promised));
+    row.ready = checked;
+    row.aside = held.state == shop::OrderState::set_aside;
+    row.joinable = joinable;
+    if (row.aside) {
+        row.problem = text(held.aside_reason);
+        if (held.aside_until) row.promised = tr("until %1").arg(words::date(*held.aside_until));
+    } else if (!checked) {
+        auto findings = shop::look_over(order, day_.today());
+        std::stable_sort(findings.begin(), findings.end(),
+                         [](const auto& a, const auto& b) { return a.blocks > b.blocks; });
+        QStringList said;
+        for (const shop::OrderFinding& finding : findings) {
+            said += words::finding(finding);
+            row.blocks = row.blocks || finding.blocks;
+            row.unmatched = row.unmatched || finding.problem == shop::OrderProblem::unmatched_good;
+        }
+        said.removeDuplicates();
+        if (row.joinable) said += tr("the same buyer has another order");
+        row.problem = said.join(QStringLiteral(" · "));
+        if (!findings.empty())
+            row.remedy = remedy(findings.front().problem);
+        else if (row.joinable)
+            row.remedy = remedy(shop::OrderProblem::joinable);
+    }
+    return row;
+}
+
+const std::string& ArrivalsController::known_address(const shop::HeldOrder& held)
+{
+    Known& known = known_[held.id.value];
+    const int revision = day_.revision(held.id);
+    if (std::exchange(known.address_from, revision) != revision) known.address = shop::joining_key(held.order.to);
+    return known.address;
+}
+
+// Worked out anew only where something it hangs on changed: there may be thousands.
+const ArrivedOrder& ArrivalsController::known_row(const shop::HeldOrder& held, bool checked, bool joinable)
+{
+    Known& known = known_[held.id.value];
+    const Known::From from{day_.revision(held.id), day_.cupboard_revision(), day_.today(), checked, joinable};
+    if (known.from != from) {
+        known.row = row_of(held, checked, joinable);
+        known.from = from;
+    }
+    return known.row;
+}
+
 void ArrivalsController::refresh()
 {
     std::vector<ArrivedOrder> rows;
     int need_a_look = 0, aside = 0;
     ready_ = arrived_ready_ = 0;
-    std::map<std::string, int> at_address; // orders that might travel together
-    for (const shop::HeldOrder& held : day_.orders()) {
-        if (held.state == shop::OrderState::arrived && !held.joined_to) ++at_address[shop::joining_key(held.order.to)];
+    at_address_.clear();
+    if (known_.size() > 2 * day_.orders().size() + 100) known_.clear(); // mostly of orders that are gone
+    for (const shop::HeldOrder& held : day_.orders()) {                 // orders that might travel together
+        const bool arrived = held.state == shop::OrderState::arrived;
+        if (held.joined_to || (!arrived && held.state != shop::OrderState::checked)) continue;
+        Open& open = at_address_[known_address(held)];
+        open.arrived += arrived ? 1 : 0;
+        open.orders.push_back(held.id);
     }
-    std::set<shop::OrderId> to_plan;
-    for (const shop::HeldOrder& held : book::orders_to_plan(day_.book())) to_plan.insert(held.id);
+    const auto joinable = [&](const shop::HeldOrder& held) {
+        const auto open = at_address_.find(known_address(held));
+        return open != at_address_.end() && open->second.arrived > 1;
+    };
     for (const shop::HeldOrder& held : day_.orders()) {
         const bool waits = held.state == shop::OrderState::arrived || held.state == shop::OrderState::set_aside;
-        const bool checked = held.state == shop::OrderState::checked && to_plan.contains(held.id);
+        const bool checked = held.state == shop::OrderState::checked && day_.to_plan().contains(held.id);
         if (!waits && !checked) continue;
-        const shop::Order& order = held.order;
-        ArrivedOrder row;
-        row.order = held.id.value;
-        row.number = text(order.key.number);
-        row.shop = text(order.key.shop);
-        row.buyer = text(order.to.name);
-        row.place = place_of(order.to);
-        row.contents = contents_of(day_, order);
-        row.date = order.date;
-        row.due = order.promised.value_or(Date{std::chrono::year{9999} / 12 / 31});
-        if (order.promised) row.promised = tr("promised %1").arg(words::date(*order.promised));
-        row.ready = checked;
-        row.aside = held.state == shop::OrderState::set_aside;
-        row.joinable = at_address[shop::joining_key(order.to)] > 1;
-        if (row.aside) {
-            row.problem = text(held.aside_reason);
-            if (held.aside_until) row.promised = tr("until %1").arg(words::date(*held.aside_until));
+        const ArrivedOrder& row = rows.emplace_back(known_row(held, checked, joinable(held)));
+        if (row.aside)
             ++aside;
-        } else if (!checked) {
-            auto findings = shop::look_over(order, day_.today());
-            std::stable_sort(findings.begin(), findings.end(),
-                             [](const auto& a, const auto& b) { return a.blocks > b.blocks; });
-            QStringList said;
-            for (const shop::OrderFinding& finding : findings) {
-                said += words::finding(finding);
-                row.blocks = row.blocks || finding.blocks;
-                row.unmatched = row.unmatched || finding.problem == shop::OrderProblem::unmatched_good;
-            }
-            said.removeDuplicates();
-            if (row.joinable) said += tr("the same buyer has another order");
-            row.problem = said.join(QStringLiteral(" · "));
-            if (!findings.empty())
-                row.remedy = remedy(findings.front().problem);
-            else if (row.joinable)
-                row.remedy = remedy(shop::OrderProblem::joinable);
+        else if (checked)
+            ++ready_;
+        else
             row.problem.isEmpty() ? ++arrived_ready_ : ++need_a_look;
-        }
-        if (checked) ++ready_;
-        rows.push_back(std::move(row));
     }
     // Problems first, what needs nothing last.
     const auto rank = [](const ArrivedOrder& row) {
@@ -182,11 +217,26 @@ void ArrivalsController::refresh()
                        ready_ > 0 ? tr("%n ready to plan", nullptr, ready_) : QString(),
                        aside > 0 ? tr("%n set aside", nullptr, aside) : QString()});
 
+    refresh_goods();
+    emit changed();
+    look(current_);
+}
+
+void ArrivalsController::refresh_goods()
+{
     std::vector<GoodChoice> goods;
     for (const auto& [code, good] : day_.cupboard().goods) goods.push_back({text(code.text), text(good.name)});
     goods_.show(std::move(goods));
-    emit changed();
-    look(current_);
+}
+
+// The first other open order to the same address; nothing: there is none, or it travels already.
+const shop::HeldOrder* ArrivalsController::travels_with(const shop::HeldOrder& held) const
+{
+    const auto open = at_address_.find(shop::joining_key(held.order.to));
+    if (held.joined_to || open == at_address_.end()) return nullptr;
+    const auto& there = open->second.orders;
+    const auto other = std::find_if(there.begin(), there.end(), [&](shop::OrderId id) { return id != held.id; });
+    return other != there.end() ? day_.order(*other) : nullptr;
 }
 
 void ArrivalsController::look(qlonglong order)
@@ -210,14 +260,8 @@ void ArrivalsController::look(qlonglong order)
         problems.removeDuplicates();
         if (!held->aside_reason.empty()) problems += QStringLiteral("! ") + text(held->aside_reason);
         QString join;
-        for (const shop::HeldOrder& other : day_.orders()) {
-            const bool open = other.state == shop::OrderState::arrived || other.state == shop::OrderState::checked;
-            if (!open || other.id == held->id || other.joined_to || held->joined_to) continue;
-            if (shop::joining_key(other.order.to) == shop::joining_key(o.to)) {
-                join = tr("Pack with %1").arg(text(other.order.key.number));
-                break;
-            }
-        }
+        if (const shop::HeldOrder* other = travels_with(*held))
+            join = tr("Pack with %1").arg(text(other->order.key.number));
         QString street;
         for (const std::string& line : o.to.street)
             street += (street.isEmpty() ? QString() : QStringLiteral(", ")) + text(line);
@@ -350,7 +394,8 @@ void ArrivalsController::setField(int column, int field)
 void ArrivalsController::takeIn()
 {
     if (!file_) return;
-    const TakenIn taken = take_in_orders(day_, file_->csv, file_->match);
+    const TakenIn taken = away(day_, tr("Taking in %1").arg(file_name_),
+                               [file = file_](Day& beside) { return take_in_orders(beside, file->csv, file->match); });
     std::vector<FileProblem> problems;
     int left_out = 0;
     for (const intake::Problem& problem : taken.problems) {
@@ -479,14 +524,10 @@ void ArrivalsController::join(qlonglong order)
 {
     const shop::HeldOrder* held = day_.order({order});
     if (held == nullptr || held->joined_to) return;
-    for (const shop::HeldOrder& other : day_.orders()) {
-        const bool open = other.state == shop::OrderState::arrived || other.state == shop::OrderState::checked;
-        if (!open || other.id == held->id || other.joined_to) continue;
-        if (shop::joining_key(other.order.to) != shop::joining_key(held->order.to)) continue;
-        settle(book::join_orders(day_.book(), held->id, other.id),
-               tr("%1 travels with %2").arg(text(held->order.key.number), text(other.order.key.number)));
-        return;
-    }
+    const shop::HeldOrder* other = travels_with(*held);
+    if (other == nullptr) return;
+    settle(book::join_orders(day_.book(), held->id, other->id),
+           tr("%1 travels with %2").arg(text(held->order.key.number), text(other->order.key.number)));
 }
 
 namespace {

@@ -10,6 +10,9 @@
 #include <QVariant>
 
 #include <memory>
+#include <string>
+#include <unordered_map>
+#include <vector>
 
 namespace stow {
 class Day;
@@ -162,6 +165,7 @@ public:
     Q_INVOKABLE QString mendAddress(qlonglong order, const QVariantMap& address);
 
     void refresh();
+    void refresh_goods(); // them alone: the bench adds them too
 
 signals:
     void changed();
@@ -171,11 +175,32 @@ signals:
 
 private:
     struct File;
+    struct Known { // a row, and what it was worked out from
+        struct From {
+            int order = -1, cupboard = -1;
+            Date today{};
+            bool checked = false, joinable = false;
+            bool operator==(const From&) const = default;
+        } from;
+        ArrivedOrder row;
+        int address_from = -1;
+        std::string address; // orders with the same may travel together
+    };
+    struct Open { // of one address
+        int arrived = 0;
+        std::vector<shop::OrderId> orders;
+    };
+    ArrivedOrder row_of(const shop::HeldOrder& held, bool checked, bool joinable) const;
+    const ArrivedOrder& known_row(const shop::HeldOrder& held, bool checked, bool joinable);
+    const std::string& known_address(const shop::HeldOrder& held);
+    const shop::HeldOrder* travels_with(const shop::HeldOrder& held) const;
     void showFile();
     void settle(const book::Done& done, const QString& words);
     std::vector<const shop::HeldOrder*> meant(qlonglong order) const; // the marked ones, or this one
 
     Day& day_;
+    std::unordered_map<std::int64_t, Known> known_;
+    std::unordered_map<std::string, Open> at_address_;
     Rows<ArrivedOrder> orders_;
     Rows<OrderLineRow> lines_;
     Rows<GoodChoice> goods_;

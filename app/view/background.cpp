@@ -2,7 +2,20 @@
 
 namespace stow::view {
 
-Work::Work(QObject* parent) : QObject(parent) {}
+namespace {
+
+Work::Finish outcome_of(const std::function<Work::Finish(Run&)>& job, Run& run)
+{
+    try {
+        return job(run);
+    } catch (const book::BookFailure& failure) { // not on this thread: whoever waits for the work is told
+        return [failure] { throw failure; };
+    }
+}
+
+} // namespace
+
+Work::Work(Day& day, QObject* parent) : QObject(parent), day_(day) {}
 
 Work::~Work()
 {
@@ -18,11 +31,11 @@ void Work::start(std::function<Finish(Run&)> job)
     thread_.reset(QThread::create([this, job = std::move(job), cancelled = cancelled_] {
         Run run({}, cancelled.get());
         run.on_progress([this](double done) { report_progress(done); });
-        Finish finish = job(run);
+        Finish finish = outcome_of(job, run);
         report([this, finish = std::move(finish)] {
             thread_->wait();
             thread_.reset();
-            finish();
+            guarded(day_, finish); // what waits for the end of the work hears of it in any case
             emit changed();
         });
     }));
@@ -37,7 +50,8 @@ void Work::cancel()
 
 void Work::report(std::function<void()> there)
 {
-    QMetaObject::invokeMethod(this, std::move(there), Qt::QueuedConnection);
+    QMetaObject::invokeMethod(
+        this, [this, there = std::move(there)] { guarded(day_, there); }, Qt::QueuedConnection);
 }
 
 void Work::report_progress(double done)

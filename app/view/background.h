@@ -1,6 +1,7 @@
 // Long work on a thread of its own, with progress and a way to stop it; results come back to the thread of the screen.
 #pragma once
 
+#include "app/view/guarded.h"
 #include "core/run/run.h"
 
 #include <QObject>
@@ -15,10 +16,11 @@ namespace stow::view {
 class Work : public QObject {
     Q_OBJECT
 public:
-    explicit Work(QObject* parent = nullptr);
+    explicit Work(Day& day, QObject* parent = nullptr);
     ~Work() override; // cancels and waits
 
     // Only one at a time. `job` runs on the other thread and must hold values only; what it returns is called here.
+    // A book that fails in either is told to the day.
     using Finish = std::function<void()>;
     void start(std::function<Finish(Run&)> job);
     void cancel();
@@ -33,6 +35,7 @@ signals:
     void changed();
 
 private:
+    Day& day_;
     std::unique_ptr<QThread> thread_;
     std::shared_ptr<std::atomic<bool>> cancelled_;
     double progress_ = 0;

@@ -4,6 +4,7 @@
 #include "app/paper_keys.h"
 #include "app/plan_day.h"
 #include "app/scale_check.h"
+#include "app/view/away.h"
 #include "app/view/bench_scale.h"
 #include "app/view/collections.h"
 #include "app/view/paper_ways.h"
@@ -38,7 +39,7 @@ bool at_the_bench(const shop::Parcel& parcel)
 std::vector<shop::Parcel> queue(const Day& day)
 {
     std::vector<shop::Parcel> all;
-    for (const shop::Parcel& parcel : book::parcels_of_day(day.book(), day.today())) {
+    for (const shop::Parcel& parcel : day.parcels()) {
         if (at_the_bench(parcel)) all.push_back(parcel);
     }
     std::map<std::string, TimeOfDay> comes;
@@ -82,7 +83,7 @@ void BenchController::refresh()
         rows.push_back(std::move(row));
     }
     waiting_.show(std::move(rows));
-    can_hand_over_ = all.empty() && !book::parcels_in(day_.book(), shop::ParcelState::labelled).empty();
+    can_hand_over_ = all.empty() && !day_.parcels_in(shop::ParcelState::labelled).empty();
     const bool still = std::any_of(all.begin(), all.end(), [&](const auto& p) { return p.id.value == id_; });
     if (!still) id_ = all.empty() ? 0 : all.front().id.value;
     show();
@@ -573,8 +574,11 @@ void BenchController::boxGone()
     const shop::SupplyCode gone = held_->plan.outer;
     if (!settle(book::count(day_.book(), gone, shop::Amount{}, tr("gone at the bench").toStdString()))) return;
     day_.moved();
-    Run run({std::chrono::milliseconds(2000), 200'000});
-    const auto plan = repack(day_, {id_}, std::nullopt, run);
+    const auto plan = away(day_, tr("Finding another outer for parcel %1").arg(text(held_->parcel.number)),
+                           [id = shop::ParcelId{id_}](Day& beside) {
+                               Run run({std::chrono::milliseconds(2000), 200'000});
+                               return repack(beside, id, std::nullopt, run);
+                           });
     if (!plan) {
         const auto* stuck = std::get_if<planning::StuckOrder>(&plan.error());
         emit wrong(tr("No other outer"),
@@ -608,10 +612,12 @@ QString BenchController::addSomething(const QString& code, int count)
 
     std::vector<shop::Piece> pieces = held_->plan.pieces;
     pieces.push_back({order_id, line_index, good, count});
-    PlanInput input = gather(day_, planning::Preference::smallest);
-    Run run({std::chrono::milliseconds(2000), 400'000});
-    auto plan = planning::plan_parcel(day_.cupboard(), orders_of(day_, pieces), pieces, day_.rate_sheets(), input.wish,
-                                      std::nullopt, run);
+    auto plan = away(day_, tr("Finding an outer for all of it"), [&pieces](Day& beside) {
+        const PlanInput input = gather(beside, planning::Preference::smallest);
+        Run run({std::chrono::milliseconds(2000), 400'000});
+        return planning::plan_parcel(beside.cupboard(), orders_of(beside, pieces), pieces, beside.rate_sheets(),
+                                     input.wish, std::nullopt, run);
+    });
     if (!plan) {
         undo_last();
         return tr("it cannot go in: %1").arg(words::stuck(plan.error()));

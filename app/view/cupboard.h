@@ -4,6 +4,7 @@
 #include "app/records.h"
 #include "app/view/background.h"
 #include "app/view/before_sale.h"
+#include "app/view/guarded.h"
 #include "app/view/paper_boxes.h"
 #include "app/view/preview.h"
 #include "app/view/rates.h"
@@ -308,16 +309,16 @@ signals:
 
 private:
     int shelf_ = 0;
-    GoodsController goods_;
-    SuppliesController supplies_;
-    RatesController rates_;
-    RecordsController records_;
-    HouseController house_;
-    SendingController sending_;
-    BeforeSaleController before_sale_;
-    SizesController sizes_;
-    PaperBoxesController paper_boxes_;
-    SupplyCard supply_card_;
+    Guarded<GoodsController> goods_;
+    Guarded<SuppliesController> supplies_;
+    Guarded<RatesController> rates_;
+    Guarded<RecordsController> records_;
+    Guarded<HouseController> house_;
+    Guarded<SendingController> sending_;
+    Guarded<BeforeSaleController> before_sale_;
+    Guarded<SizesController> sizes_;
+    Guarded<PaperBoxesController> paper_boxes_;
+    Guarded<SupplyCard> supply_card_;
 };
 
 } // namespace stow::view

@@ -53,7 +53,7 @@ QString overruled_words(const records::ParcelAccount& a)
 
 } // namespace
 
-RecordsController::RecordsController(Day& day, QObject* parent) : QObject(parent), day_(day) {}
+RecordsController::RecordsController(Day& day, QObject* parent) : QObject(parent), day_(day), work_(day) {}
 
 QString RecordsController::period() const
 {

@@ -20,10 +20,10 @@ void DayLine::refresh()
     for (const shop::HeldOrder& held : day_.orders()) {
         if (held.state == shop::OrderState::arrived) arrivals.insert(held.id);
     }
-    for (const shop::HeldOrder& held : book::orders_to_plan(day_.book())) plan.insert(held.id);
+    plan = day_.to_plan();
     std::set<shop::ListId> today;
     for (const book::HandOverList& list : book::hand_over_lists(day_.book(), day_.today())) today.insert(list.id);
-    for (const shop::Parcel& parcel : book::parcels_of_day(day_.book(), day_.today())) {
+    for (const shop::Parcel& parcel : day_.parcels()) {
         std::set<shop::OrderId>* step = nullptr;
         switch (parcel.state) {
         case ParcelState::planned: step = parcel.tray.empty() ? &plan : &pick; break;

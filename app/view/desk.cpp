@@ -31,9 +31,14 @@ std::optional<Undone> undone_last(const book::Book& book)
 
 Desk::Desk(Day& day, QObject* parent)
     : QObject(parent), day_(day), day_line_(day), arrivals_(day), plan_(day), pick_(day), bench_(day), hand_over_(day),
-      cupboard_(day), find_(day), first_steps_(day)
+      cupboard_(day), find_(day), first_steps_(day), preview_(day)
 {
     connect(&day_, &Day::changed, this, &Desk::refresh);
+    connect(&day_, &Day::failed, this, &Desk::tell);
+    connect(&day_, &Day::waiting, this, [this](const QString& for_what) {
+        waits_for_ = for_what;
+        emit waitsForChanged();
+    });
     const auto hears = [this](auto& controller) {
         connect(&controller, &std::remove_reference_t<decltype(controller)>::said, this, &Desk::say);
     };
@@ -64,7 +69,7 @@ Desk::Desk(Day& day, QObject* parent)
     connect(cupboard_.house(), &HouseController::written, this, &Desk::print);
     print_queue_.remember(text(book::remembered(day_.book(), remembered_printing).value_or(std::string())));
     connect(&print_queue_, &printing::PrintQueue::changed, this, [this] {
-        book::remember(day_.book(), remembered_printing, utf8(print_queue_.kept()));
+        guarded(day_, [this] { book::remember(day_.book(), remembered_printing, utf8(print_queue_.kept())); });
         emit printTroubleChanged();
     });
     connect(&pick_, &PickController::wrong, this, &Desk::stop);
@@ -73,13 +78,16 @@ Desk::Desk(Day& day, QObject* parent)
     connect(&bench_, &BenchController::right, this, &Desk::right);
     connect(&cupboard_, &CupboardController::shelfChanged, this, &Desk::noticeChanged);
     connect(&plan_, &PlanController::readyToPick, this, [this] {
+        show_fresh(Place::Pick);
         if (pick_.empty()) pick_.startRound();
         setPlace(Place::Pick);
     });
     clock_.setInterval(20'000); // minutes left
     connect(&clock_, &QTimer::timeout, this, [this] {
-        day_line_.refresh();
-        hand_over_.refresh();
+        guarded(day_, [this] {
+            day_line_.refresh();
+            if (place_ == Place::HandOver) hand_over_.refresh();
+        });
     });
     clock_.start();
 
@@ -97,8 +105,9 @@ void Desk::plugIn(std::unique_ptr<scale::Device> device)
     scale_ = std::make_unique<scale::ScaleReader>(std::move(device));
     connect(scale_.get(), &scale::ScaleReader::says, &bench_, [this](const weighing::ScaleSays& said) {
         weighing::ScaleSays heard = said;
-        heard.fresh = said.fresh && place_ == Place::Bench && stop_word_.isEmpty();
-        bench_.scaleSays(heard);
+        heard.fresh =
+            said.fresh && place_ == Place::Bench && stop_word_.isEmpty() && failure_.isEmpty() && waits_for_.isEmpty();
+        guarded(day_, [&] { bench_.scaleSays(heard); });
     });
 }
 
@@ -106,7 +115,8 @@ void Desk::setPlace(Place place)
 {
     if (place == place_) return;
     place_ = place;
-    book::remember(day_.book(), remembered_place, std::to_string(static_cast<int>(place)));
+    guarded(day_, [&] { book::remember(day_.book(), remembered_place, std::to_string(static_cast<int>(place))); });
+    show_fresh(place);
     emit placeChanged();
     emit noticeChanged(); // another place has other papers
 }
@@ -115,22 +125,37 @@ void Desk::setDark(bool dark)
 {
     if (dark == dark_) return;
     dark_ = dark;
-    book::remember(day_.book(), remembered_dark, dark ? "yes" : "no");
+    guarded(day_, [&] { book::remember(day_.book(), remembered_dark, dark ? "yes" : "no"); });
     emit darkChanged();
+}
+
+void Desk::refresh_place(Place place)
+{
+    switch (place) {
+    case Place::Arrivals: return arrivals_.refresh();
+    case Place::Plan: return plan_.refresh();
+    case Place::Pick: return pick_.refresh();
+    case Place::Bench: arrivals_.refresh_goods(); return bench_.refresh();
+    case Place::HandOver: return hand_over_.refresh();
+    case Place::Cupboard: return cupboard_.refresh();
+    }
+}
+
+void Desk::show_fresh(Place place)
+{
+    if (fresh_.insert(place).second && !guarded(day_, [&] { refresh_place(place); })) fresh_.erase(place);
 }
 
 void Desk::refresh()
 {
+    fresh_.clear();
     day_line_.refresh();
-    arrivals_.refresh();
-    plan_.refresh();
-    pick_.refresh();
-    bench_.refresh();
-    hand_over_.refresh();
-    cupboard_.refresh();
+    refresh_place(place_);
+    fresh_.insert(place_);
     first_steps_.refresh();
     const auto last = book::last_undoable(day_.book());
-    undo_words_ = last ? tr("Undo: %1").arg(words::step(*last)) : QString();
+    last_step_ = last ? words::step(*last) : QString();
+    undo_words_ = last ? tr("Undo: %1").arg(last_step_) : QString();
     const auto undone = undone_last(day_.book());
     redo_words_ = undone ? tr("Again: %1").arg(words::step(undone->what)) : QString();
     emit noticeChanged();
@@ -144,7 +169,7 @@ void Desk::print(const QString& paper, const QString& file)
 bool Desk::hasPapers() const
 {
     switch (place_) {
-    case Place::Plan: // what its key would print
+    case Place::Plan: return !plan_.empty(); // what its key would print
     case Place::Pick: return !pick_.empty() || pick_.canStart();
     case Place::Bench: return !bench_.empty();
     case Place::HandOver: return !hand_over_.empty();
@@ -157,22 +182,26 @@ bool Desk::hasPapers() const
 void Desk::lookAtPapers()
 {
     std::vector<DraftPaper> drafts;
-    switch (place_) {
-    case Place::Plan:
-        drafts = pick_.drafts();
-        for (DraftPaper& draft : drafts) {
-            draft.print = [this, print = std::move(draft.print)] {
-                print();
-                setPlace(Place::Pick);
-            };
+    const bool read = guarded(day_, [&] {
+        switch (place_) {
+        case Place::Plan:
+            show_fresh(Place::Pick);
+            drafts = pick_.drafts();
+            for (DraftPaper& draft : drafts) {
+                draft.print = [this, print = std::move(draft.print)] {
+                    print();
+                    setPlace(Place::Pick);
+                };
+            }
+            break;
+        case Place::Pick: drafts = pick_.drafts(); break;
+        case Place::Bench: drafts = bench_.drafts(); break;
+        case Place::HandOver: drafts = hand_over_.drafts(); break;
+        case Place::Cupboard: drafts = cupboard_.drafts(); break;
+        case Place::Arrivals: break;
         }
-        break;
-    case Place::Pick: drafts = pick_.drafts(); break;
-    case Place::Bench: drafts = bench_.drafts(); break;
-    case Place::HandOver: drafts = hand_over_.drafts(); break;
-    case Place::Cupboard: drafts = cupboard_.drafts(); break;
-    case Place::Arrivals: break;
-    }
+    });
+    if (!read) return;
     if (!preview_.show(std::move(drafts))) say(tr("There is nothing to print here now."));
 }
 
@@ -182,6 +211,11 @@ void Desk::mendPrinting()
 }
 
 void Desk::undo()
+{
+    guarded(day_, [this] { take_back(); });
+}
+
+void Desk::take_back()
 {
     const auto last = book::last_undoable(day_.book());
     if (!last) return say(tr("There is nothing to undo."));
@@ -220,6 +254,12 @@ void Desk::command(papers::Command command)
 }
 
 void Desk::scan(const QString& code)
+{
+    if (!failure_.isEmpty()) return emit wrong();
+    guarded(day_, [&] { take_scan(code); });
+}
+
+void Desk::take_scan(const QString& code)
 {
     const auto ours = papers::parse_payload(utf8(code));
     if (ours && ours->kind == papers::Payload::Kind::command) {
@@ -261,8 +301,25 @@ void Desk::scan(const QString& code)
     }
     if (place_ == Place::Pick ? pick_.scan(code) : place_ == Place::Bench && bench_.scan(code)) return;
     if (place_ == Place::Pick || place_ == Place::Bench) return; // they said themselves what is wrong
-    find_.setText(code);
-    say(tr("Scanned: %1").arg(code));
+    take_foreign(code);
+}
+
+// Neither a paper of ours nor at a place where goods are scanned: what it is, if it is known at all.
+void Desk::take_foreign(const QString& code)
+{
+    const std::string scanned = utf8(code);
+    for (const auto& [known, good] : day_.cupboard().goods) {
+        if (known.text != scanned && (good.gtin.empty() || good.gtin != scanned)) continue;
+        return stop(tr("Not here"), tr("%1 is a good. Goods are scanned at Pick (F3), and at the Bench (F4) as they "
+                                       "go in.")
+                                        .arg(good_name(day_, known)));
+    }
+    if (!book::search(day_.book(), scanned, 1).empty()) {
+        say(tr("Scanned: %1").arg(code));
+        return emit findAsked(code);
+    }
+    stop(tr("Not known"),
+         tr("“%1” is no good, order, parcel or tracking number of this shop book. Nothing was changed.").arg(code));
 }
 
 void Desk::goOn()
@@ -274,8 +331,43 @@ void Desk::goOn()
 
 void Desk::openParcel(qlonglong parcel)
 {
-    bench_.open(parcel);
-    setPlace(Place::Bench);
+    if (guarded(day_, [&] { bench_.open(parcel); })) setPlace(Place::Bench);
+}
+
+// Over everything until it is mended. The step last shown as undoable is the last that is known to be finished.
+void Desk::tell(const book::BookFailure& failure)
+{
+    if (failure.disk_full()) {
+        failure_ = tr("The disk is full");
+        failure_remedy_ = tr("Make room on the disk that holds %1, then try again.");
+    } else if (failure.busy()) {
+        failure_ = tr("The shop book is in use");
+        failure_remedy_ = tr("Another program is writing in %1 and did not finish in time. Let it finish or close it, "
+                             "then try again.");
+    } else {
+        failure_ = tr("The shop book cannot be reached");
+        failure_remedy_ = tr("See that the disk with %1 is there and may be written, then try again.");
+    }
+    failure_remedy_ = failure_remedy_.arg(text(day_.book().path().string()));
+    if (!failure.disk_full() && !failure.busy())
+        failure_remedy_ += QLatin1Char(' ') + tr("The system says: %1").arg(QString::fromUtf8(failure.what()));
+    failure_safe_ = last_step_.isEmpty() ? tr("Every finished step is safe.")
+                                         : tr("Every finished step is safe, the last: %1.").arg(last_step_);
+    emit failureChanged();
+    emit wrong();
+}
+
+void Desk::tryAgain()
+{
+    if (failure_.isEmpty()) return;
+    const bool works = guarded(day_, [this] {
+        book::remember(day_.book(), remembered_place, std::to_string(static_cast<int>(place_)));
+        day_.moved();
+    });
+    if (!works) return;
+    failure_.clear();
+    emit failureChanged();
+    say(tr("The shop book works again. See whether the last thing you did is there, and do it again if not."));
 }
 
 void Desk::say(const QString& words)

@@ -9,6 +9,7 @@
 #include "app/view/day_line.h"
 #include "app/view/find.h"
 #include "app/view/first_steps.h"
+#include "app/view/guarded.h"
 #include "app/view/hand_over.h"
 #include "app/view/pick.h"
 #include "app/view/plan.h"
@@ -16,6 +17,8 @@
 #include "core/papers/command_cards.h"
 
 #include <QTimer>
+
+#include <set>
 
 namespace stow::view {
 
@@ -44,6 +47,11 @@ class Desk : public QObject {
     // Full-screen word; waits for a key. Empty: none.
     Q_PROPERTY(QString stopWord READ stopWord NOTIFY stopChanged)
     Q_PROPERTY(QString stopMore READ stopMore NOTIFY stopChanged)
+    Q_PROPERTY(QString waitsFor READ waitsFor NOTIFY waitsForChanged) // long work; keys wait their turn. Empty: none
+    // The shop book failed underneath: what happened, what is safe, what to do. Empty: it works.
+    Q_PROPERTY(QString failure READ failure NOTIFY failureChanged)
+    Q_PROPERTY(QString failureSafe READ failureSafe NOTIFY failureChanged)
+    Q_PROPERTY(QString failureRemedy READ failureRemedy NOTIFY failureChanged)
 public:
     enum class Place { Arrivals, Plan, Pick, Bench, HandOver, Cupboard }; // QML reads capitals only
     Q_ENUM(Place)
@@ -72,6 +80,10 @@ public:
     QString redoWords() const { return redo_words_; }
     QString stopWord() const { return stop_word_; }
     QString stopMore() const { return stop_more_; }
+    QString waitsFor() const { return waits_for_; }
+    QString failure() const { return failure_; }
+    QString failureSafe() const { return failure_safe_; }
+    QString failureRemedy() const { return failure_remedy_; }
 
     void plugIn(std::unique_ptr<scale::Device> device); // the scale on the cable
 
@@ -82,9 +94,10 @@ public:
     void command(papers::Command command);
     Q_INVOKABLE void scan(const QString& code);    // wherever she is
     Q_INVOKABLE void goOn();                       // past the stop word
+    Q_INVOKABLE void tryAgain();                   // after a failure: writes, and reads all anew
     Q_INVOKABLE void openParcel(qlonglong parcel); // at the bench, at the step it stands
 
-    void refresh();
+    void refresh();                 // what is seen; the rest when she goes there
     void say(const QString& words); // in the line of what happened last
 
 signals:
@@ -93,31 +106,44 @@ signals:
     void noticeChanged();
     void printTroubleChanged();
     void stopChanged();
-    void right(); // one tone
-    void wrong(); // the other
+    void failureChanged();
+    void waitsForChanged();
+    void findAsked(const QString& code); // scanned, and known to Find
+    void right();                        // one tone
+    void wrong();                        // the other
 
 private:
     void print(const QString& paper, const QString& file);
     void stop(const QString& word, const QString& more);
+    void tell(const book::BookFailure& failure);
+    void refresh_place(Place place);
+    void show_fresh(Place place); // unless nothing moved since it was shown
+    void take_back();
+    void take_scan(const QString& code);
+    void take_foreign(const QString& code);
     bool stops(const shop::Parcel& parcel); // an order of it changed or was called off: says so
 
     Day& day_;
     DayLine day_line_;
-    ArrivalsController arrivals_;
-    PlanController plan_;
-    PickController pick_;
-    BenchController bench_;
-    HandOverController hand_over_;
-    CupboardController cupboard_;
-    FindController find_;
-    FirstSteps first_steps_;
-    PreviewController preview_;
+    Guarded<ArrivalsController> arrivals_;
+    Guarded<PlanController> plan_;
+    Guarded<PickController> pick_;
+    Guarded<BenchController> bench_;
+    Guarded<HandOverController> hand_over_;
+    Guarded<CupboardController> cupboard_;
+    Guarded<FindController> find_;
+    Guarded<FirstSteps> first_steps_;
+    Guarded<PreviewController> preview_;
     Place place_ = Place::Arrivals;
+    std::set<Place> fresh_; // hold what the book holds
     bool dark_ = false;
     QTimer clock_;
     std::unique_ptr<scale::ScaleReader> scale_;
     printing::PrintQueue print_queue_;
     QString notice_, undo_words_, redo_words_, stop_word_, stop_more_;
+    QString waits_for_;
+    QString last_step_; // finished, as the book said it when it was last read
+    QString failure_, failure_safe_, failure_remedy_;
 };
 
 } // namespace stow::view

@@ -1,6 +1,7 @@
 #include "app/view/find.h"
 
 #include "app/privacy.h"
+#include "app/view/guarded.h"
 #include "app/view/text.h"
 #include "app/words/book.h"
 #include "app/words/format.h"
@@ -44,6 +45,12 @@ FindController::FindController(Day& day, QObject* parent) : QObject(parent), day
 void FindController::setText(const QString& typed)
 {
     text_ = typed;
+    guarded(day_, [this] { search(); });
+}
+
+void FindController::search()
+{
+    const QString typed = text_;
     std::vector<FoundRow> rows;
     constexpr int least = 2, most = 30;
     if (typed.trimmed().size() >= least) {

@@ -48,6 +48,8 @@ signals:
     void said(const QString& words);
 
 private:
+    void search();
+
     Day& day_;
     QString text_, words_;
     Rows<FoundRow> found_;

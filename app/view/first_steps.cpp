@@ -35,7 +35,7 @@ void FirstSteps::refresh()
         return;
     }
     // Planned today, or worked with before there were first steps.
-    if (book::last_round(day_.book()) > 0 || !book::parcels_of_day(day_.book(), day_.today()).empty()) return putAway();
+    if (book::last_round(day_.book()) > 0 || !day_.parcels().empty()) return putAway();
     const auto& cupboard = day_.cupboard();
     const bool outers = std::any_of(cupboard.supplies.begin(), cupboard.supplies.end(),
                                     [](const auto& known) { return known.second.kind == shop::SupplyKind::outer; });

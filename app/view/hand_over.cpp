@@ -9,6 +9,7 @@
 #include "app/words/book.h"
 #include "app/words/format.h"
 #include "app/words/reasons.h"
+#include "core/book/touched.h"
 
 #include <algorithm>
 #include <array>
@@ -17,25 +18,29 @@ namespace stow::view {
 
 namespace {
 
+constexpr qsizetype most_named = 12;
+
 // Parcels of this carrier that are not labelled yet and promised so that waiting a day breaks the promise, with another
 // service that would still keep it.
-QString broken_promises(const Day& day, const std::vector<book::HeldParcel>& behind)
+QString broken_promises(const Day& day, const std::vector<shop::Parcel>& behind)
 {
     QStringList said;
-    for (const book::HeldParcel& held : behind) {
-        const shop::HeldOrder* order = order_of(day, held.plan.pieces);
+    for (const shop::Parcel& parcel : behind) {
+        const shop::HeldOrder* order = order_of(day, parcel.pieces);
         if (order == nullptr || !order->order.promised) continue;
-        const Date a_day_later = held.plan.delivered + std::chrono::days(1);
+        const Date a_day_later = book::planned_arrival(day.book(), parcel.id) + std::chrono::days(1);
         if (a_day_later <= *order->order.promised) continue;
         QString words = HandOverController::tr("%1 was promised for %2")
-                            .arg(text(held.parcel.number), words::date(*order->order.promised));
-        for (const postage::Quote& quote : held.plan.quotes) {
-            if (quote.carrier == held.parcel.carrier || quote.price() == nullptr) continue;
+                            .arg(text(parcel.number), words::date(*order->order.promised));
+        const auto held = book::parcel(day.book(), parcel.id);
+        for (const postage::Quote& quote : held ? held->plan.quotes : std::vector<postage::Quote>{}) {
+            if (quote.carrier == parcel.carrier || quote.price() == nullptr) continue;
             if (day.today() + std::chrono::days(quote.days_most) > *order->order.promised) continue;
             words += HandOverController::tr(", %1 %2 keeps it").arg(text(quote.carrier), text(quote.service_name));
             break;
         }
         said += words;
+        if (said.size() == most_named) break; // a line holds no more; the parcels stand in the plan
     }
     return said.join(QStringLiteral("; "));
 }
@@ -71,18 +76,16 @@ void HandOverController::refresh()
     const auto lists = book::hand_over_lists(day_.book(), day_.today());
     std::vector<LabelledRow> rows;
     std::map<std::string, int> labelled;
-    std::map<std::string, std::vector<book::HeldParcel>> behind;
+    std::map<std::string, std::vector<shop::Parcel>> behind;
     int handed = 0;
-    for (const shop::Parcel& parcel : book::parcels_of_day(day_.book(), day_.today())) {
+    for (const shop::Parcel& parcel : day_.parcels()) {
         const bool is_labelled = parcel.state == shop::ParcelState::labelled;
         const auto list = std::find_if(lists.begin(), lists.end(), [&](const auto& l) {
             return parcel.handed_over_on && l.id == *parcel.handed_over_on;
         });
         const bool today = list != lists.end() && list->day == day_.today();
         if (is_labelled) ++labelled[parcel.carrier];
-        if (parcel.state < shop::ParcelState::labelled) {
-            if (const auto held = book::parcel(day_.book(), parcel.id)) behind[parcel.carrier].push_back(*held);
-        }
+        if (parcel.state < shop::ParcelState::labelled) behind[parcel.carrier].push_back(parcel);
         if (!is_labelled && !today) continue;
         handed += today ? 1 : 0;
         LabelledRow row;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/view/dispatch.h"
+#include "app/view/guarded.h"
 #include "app/view/preview.h"
 #include "app/view/row_model.h"
 #include "core/book/parcels.h"
@@ -84,7 +85,7 @@ private:
     void print_again(const book::HandOverList& list);
 
     Day& day_;
-    DispatchController dispatch_;
+    Guarded<DispatchController> dispatch_;
     Rows<CarrierRow> carriers_;
     Rows<LabelledRow> parcels_;
     QString headline_, summary_;

@@ -99,7 +99,7 @@ std::vector<Fact> all_facts()
 
 } // namespace
 
-OuterComparison::OuterComparison(Day& day, QObject* parent) : QObject(parent), day_(day), work_()
+OuterComparison::OuterComparison(Day& day, QObject* parent) : QObject(parent), day_(day), work_(day)
 {
     connect(&work_, &Work::changed, this, &OuterComparison::changed);
 }

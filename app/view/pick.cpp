@@ -1,6 +1,7 @@
 #include "app/view/pick.h"
 
 #include "app/day_papers.h"
+#include "app/view/away.h"
 #include "app/view/paper_ways.h"
 #include "app/view/text.h"
 #include "app/words/book.h"
@@ -9,6 +10,7 @@
 #include "core/papers/pick_list.h"
 
 #include <algorithm>
+#include <filesystem>
 #include <set>
 
 namespace stow::view {
@@ -55,7 +57,7 @@ void PickController::refresh()
     std::vector<shop::Parcel> parcels;
     int waiting = 0;
     round_ = 0;
-    for (const shop::Parcel& parcel : book::parcels_in(day_.book(), shop::ParcelState::planned)) {
+    for (const shop::Parcel& parcel : day_.parcels_in(shop::ParcelState::planned)) {
         if (parcel.tray.empty()) {
             ++waiting;
             continue;
@@ -186,7 +188,7 @@ std::vector<book::Tray> PickController::next_trays() const
 {
     std::vector<book::Tray> trays;
     const int most = std::max(1, day_.cupboard().house.trays);
-    for (const shop::Parcel& parcel : book::parcels_in(day_.book(), shop::ParcelState::planned)) {
+    for (const shop::Parcel& parcel : day_.parcels_in(shop::ParcelState::planned)) {
         if (static_cast<int>(trays.size()) == most) break;
         if (!parcel.tray.empty()) continue;
         if (const auto standing = book::parcel_standing(day_.book(), parcel); standing.stops()) continue;
@@ -216,17 +218,27 @@ void PickController::startRound()
 
 bool PickController::print(const std::vector<shop::ParcelId>& parcels)
 {
+    struct Written {
+        PaperKind kind;
+        std::filesystem::path file;
+    };
     bool all_on_file = true;
-    for (const PaperKind kind : papers_of_a_round(day_)) {
-        const QString paper = text(std::string(name_of(kind)));
-        const bool later = printed_later(day_, kind);
-        const auto file = later ? write_paper(day_, kind, parcels, paper_folder(day_))
-                                : print_paper(day_, kind, parcels, paper_folder(day_));
-        all_on_file = all_on_file && (file || only_some_have(kind));
-        if (!file || later) continue;
-        emit written(paper, text(file->string()));
-        const bool printed = !typed_way(day_, paper).isEmpty();
-        if (kind == PaperKind::labels && printed) use_labels(day_, static_cast<int>(parcels.size()));
+    const auto files = away(day_, tr("Writing the papers of the round"), [&](Day& beside) {
+        std::vector<Written> to_print;
+        for (const PaperKind kind : papers_of_a_round(beside)) {
+            const bool later = printed_later(beside, kind);
+            const auto file = later ? write_paper(beside, kind, parcels, paper_folder(beside))
+                                    : print_paper(beside, kind, parcels, paper_folder(beside));
+            all_on_file = all_on_file && (file || only_some_have(kind));
+            if (file && !later) to_print.push_back({kind, *file});
+        }
+        return to_print;
+    });
+    for (const Written& paper : files) {
+        const QString name = text(name_of(paper.kind));
+        emit written(name, text(paper.file.string()));
+        const bool printed = !typed_way(day_, name).isEmpty();
+        if (paper.kind == PaperKind::labels && printed) use_labels(day_, static_cast<int>(parcels.size()));
     }
     return all_on_file;
 }

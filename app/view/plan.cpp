@@ -1,6 +1,7 @@
 #include "app/view/plan.h"
 
 #include "app/plan_day.h"
+#include "app/view/away.h"
 #include "app/view/background.h"
 #include "app/view/parcel_looks.h"
 #include "app/view/text.h"
@@ -12,6 +13,8 @@
 #include "core/book/solved.h"
 #include "core/weighing/expected.h"
 
+#include <QTimer>
+
 #include <algorithm>
 #include <set>
 
@@ -21,6 +24,18 @@ namespace {
 
 constexpr const char* remembered_preference = "plan.preference";
 constexpr double worth_saying = 0.02; // chance of crossing a step edge
+constexpr unsigned at_once = 100;     // parcels whose plans are read before the screen is shown
+constexpr int in_between = 10;        // and then between two keys
+
+QString warning_of(const Day& day, bool keeps_promise, const shop::SupplyCode& outer)
+{
+    if (!keeps_promise) return PlanController::tr("comes after the promised day");
+    constexpr std::int64_t few = 3;
+    const auto on_hand = day.cupboard().on_hand.find(outer);
+    if (on_hand == day.cupboard().on_hand.end()) return QString();
+    const std::int64_t left = on_hand->second.thousandths / 1000;
+    return left <= few ? PlanController::tr("%1 of %2 left").arg(left).arg(text(outer.text)) : QString();
+}
 
 PlanRow row_of(const Day& day, const planning::ParcelPlan& plan, const shop::Parcel* parcel)
 {
@@ -38,13 +53,7 @@ PlanRow row_of(const Day& day, const planning::ParcelPlan& plan, const shop::Par
     row.proof = plan.proven_smallest ? PlanController::tr("proven") : QString();
     row.filler = plan.filler ? words::litres(plan.filler_volume) : QStringLiteral("–");
     row.weight = words::weight_and_spread(plan.weight);
-    row.warning = plan.keeps_promise ? QString() : PlanController::tr("comes after the promised day");
-    if (const auto on_hand = day.cupboard().on_hand.find(plan.outer); on_hand != day.cupboard().on_hand.end()) {
-        constexpr std::int64_t few = 3;
-        const std::int64_t left = on_hand->second.thousandths / 1000;
-        if (left <= few && row.warning.isEmpty())
-            row.warning = PlanController::tr("%1 of %2 left").arg(left).arg(row.outer);
-    }
+    row.warning = warning_of(day, plan.keeps_promise, plan.outer);
     const postage::Quote* quote = plan.chosen ? &plan.quotes[*plan.chosen] : nullptr;
     if (const postage::Price* price = quote != nullptr ? quote->price() : nullptr) {
         row.price = words::money(price->total);
@@ -94,7 +103,7 @@ PlanController::PlanController(Day& day, QObject* parent)
              {tr("dearest postage first"),
               [](const auto& a, const auto& b) { return a.postage.minor > b.postage.minor; }},
              {tr("by buyer"), [](const auto& a, const auto& b) { return a.buyer.localeAwareCompare(b.buyer) < 0; }}}),
-      comparison_(day), work_(std::make_unique<Work>())
+      comparison_(day), work_(std::make_unique<Work>(day))
 {
     connect(work_.get(), &Work::changed, this, &PlanController::workChanged);
 }
@@ -120,46 +129,112 @@ void PlanController::refresh()
 {
     preference_ = words::preference(preferred());
     std::vector<PlanRow> rows;
-    std::vector<planning::ParcelPlan> plans;
+    std::vector<Sums> sums;
     std::set<shop::OrderId> planned;
     stuck_orders_ = still_stuck(day_);
     sharing_ = last_sharing(day_);
-    for (const shop::Parcel& parcel : book::parcels_in(day_.book(), shop::ParcelState::planned)) {
-        const auto held = book::parcel(day_.book(), parcel.id);
-        if (!held || !parcel.tray.empty()) continue;
-        rows.push_back(row_of(day_, held->plan, &held->parcel));
+    if (known_.size() > 2 * day_.parcels().size() + 100) known_.clear(); // mostly of parcels that are gone
+    unread_.clear();
+    for (const shop::Parcel& parcel : day_.parcels()) {
+        if (parcel.state != shop::ParcelState::planned || !parcel.tray.empty()) continue;
         for (const shop::Piece& piece : parcel.pieces) planned.insert(piece.order);
-        plans.push_back(held->plan);
+        const Known* known = fresh(parcel);
+        if (known == nullptr && rows.size() < at_once) known = &read(parcel);
+        if (known == nullptr) {
+            unread_.push_back(parcel.id);
+            continue;
+        }
+        rows.push_back(known->row);
+        rows.back().warning = warning_of(day_, known->keeps_promise, {utf8(known->row.outer)});
+        sums.push_back(known->sums);
     }
-    int waiting = 0;
-    for (const shop::HeldOrder& held : book::orders_to_plan(day_.book())) {
-        const bool known_stuck = std::any_of(stuck_orders_.begin(), stuck_orders_.end(),
-                                             [&](const auto& stuck) { return stuck.order == held.id; });
-        if (!planned.contains(held.id) && !known_stuck) ++waiting;
-    }
+    if (!unread_.empty() && !std::exchange(reading_, true)) QTimer::singleShot(0, this, &PlanController::read_more);
+    const auto is_stuck = [&](shop::OrderId id) {
+        return std::any_of(stuck_orders_.begin(), stuck_orders_.end(),
+                           [&](const auto& stuck) { return stuck.order == id; });
+    };
+    const auto waiting =
+        static_cast<int>(std::count_if(day_.to_plan().begin(), day_.to_plan().end(),
+                                       [&](shop::OrderId id) { return !planned.contains(id) && !is_stuck(id); }));
     stale_ = waiting > 0;
-    show_rows(std::move(rows), plans);
-    const QString in_plan = tr("%n parcels planned", nullptr, static_cast<int>(plans.size()));
+    const auto parcels = static_cast<int>(rows.size() + unread_.size());
+    show_rows(std::move(rows), sums);
+    const QString in_plan = tr("%n parcels planned", nullptr, parcels);
     const QString to_plan = tr("%n orders to plan", nullptr, waiting);
-    if (stale_ && !plans.empty())
+    if (stale_ && parcels > 0)
         headline_ = in_plan + QStringLiteral(" · ") + to_plan;
     else
-        headline_ = stale_ ? to_plan : !plans.empty() ? in_plan : tr("Plan");
+        headline_ = stale_ ? to_plan : parcels > 0 ? in_plan : tr("Plan");
     emit changed();
 }
 
-void PlanController::show_rows(std::vector<PlanRow> rows, const std::vector<planning::ParcelPlan>& plans)
+// What was worked out of this parcel's plan, if it still holds.
+const PlanController::Known* PlanController::fresh(const shop::Parcel& parcel) const
+{
+    const auto known = known_.find(parcel.id.value);
+    return known != known_.end() && known->second.from == from(parcel) ? &known->second : nullptr;
+}
+
+PlanController::From PlanController::from(const shop::Parcel& parcel) const
+{
+    From all{day_.revision(parcel.id), day_.cupboard_revision(), {}};
+    for (const shop::Piece& piece : parcel.pieces) all.orders.push_back(day_.revision(piece.order));
+    return all;
+}
+
+const PlanController::Known& PlanController::read(const shop::Parcel& parcel)
+{
+    Known& known = known_[parcel.id.value];
+    if (const auto held = book::parcel(day_.book(), parcel.id)) {
+        known.row = row_of(day_, held->plan, &held->parcel);
+        known.keeps_promise = held->plan.keeps_promise;
+        known.sums = sums_of(held->plan);
+    }
+    known.from = from(parcel);
+    return known;
+}
+
+// The rest of a plan of thousands, a little at a time, so that keys are heard in between.
+void PlanController::read_more()
+{
+    reading_ = false;
+    guarded(day_, [this] {
+        if (unread_.empty()) return; // a refresh came in between
+        for (int n = 0; n < in_between && !unread_.empty(); ++n) {
+            const shop::ParcelId id = unread_.front();
+            unread_.pop_front();
+            const auto& all = day_.parcels();
+            const auto parcel = std::find_if(all.begin(), all.end(), [&](const auto& p) { return p.id == id; });
+            if (parcel != all.end()) read(*parcel);
+        }
+        if (unread_.empty()) return refresh();
+        reading_ = true;
+        QTimer::singleShot(0, this, &PlanController::read_more);
+    });
+}
+
+PlanController::Sums PlanController::sums_of(const planning::ParcelPlan& plan)
+{
+    Sums sums;
+    if (const postage::Price* price = plan.chosen ? plan.quotes[*plan.chosen].price() : nullptr)
+        sums.postage = price->total;
+    sums.packaging = plan.packaging;
+    sums.larger = plan.saves_if_larger;
+    sums.filler = plan.filler_volume;
+    sums.tape = plan.tape;
+    return sums;
+}
+
+void PlanController::show_rows(std::vector<PlanRow> rows, const std::vector<Sums>& plans)
 {
     Money postage{0, day_.cupboard().house.currency}, packaging = postage, larger = postage;
     Volume filler;
     Length tape;
-    for (const planning::ParcelPlan& plan : plans) {
-        if (const postage::Price* price = plan.chosen ? plan.quotes[*plan.chosen].price() : nullptr) {
-            if (price->total.currency == postage.currency) postage += price->total;
-        }
+    for (const Sums& plan : plans) {
+        if (plan.postage && plan.postage->currency == postage.currency) postage += *plan.postage;
         if (plan.packaging.currency == packaging.currency) packaging += plan.packaging;
-        if (plan.saves_if_larger && plan.saves_if_larger->currency == larger.currency) larger += *plan.saves_if_larger;
-        filler += plan.filler_volume;
+        if (plan.larger && plan.larger->currency == larger.currency) larger += *plan.larger;
+        filler += plan.filler;
         tape += plan.tape;
     }
     totals_ =
@@ -202,14 +277,14 @@ void PlanController::plan()
 {
     if (working()) return;
     work_words_ = tr("Finding an outer for every order");
-    PlanInput input = gather(day_, preferred());
-    if (input.orders.empty()) {
+    if (day_.to_plan().empty()) {
         emit said(tr("Nothing waits to be planned."));
         return;
     }
-    const std::filesystem::path book = day_.book().path();
-    work_->start([this, input = std::move(input), book](Run& run) -> Work::Finish {
-        book::SolvedQuestions solved(book);
+    work_->start([this, preference = preferred()](Run& run) -> Work::Finish {
+        const std::unique_ptr<Day> beside = day_.beside();
+        const PlanInput input = gather(*beside, preference);
+        book::SolvedQuestions solved(beside->book().path());
         PlanInput quick = input;
         quick.wish.prove = false;
         planning::DayPlan plan =
@@ -231,10 +306,16 @@ void PlanController::plan()
 // Every order has a parcel; the proofs are still to come.
 void PlanController::show_first(const planning::DayPlan& plan)
 {
-    std::vector<PlanRow> rows;
-    for (const planning::ParcelPlan& parcel : plan.parcels) rows.push_back(row_of(day_, parcel, nullptr));
     sharing_ = plan.sharing;
-    show_rows(std::move(rows), plan.parcels);
+    if (plan.parcels.size() <= at_once) { // of thousands, the rows come when the plan is kept
+        std::vector<PlanRow> rows;
+        std::vector<Sums> sums;
+        for (const planning::ParcelPlan& parcel : plan.parcels) {
+            rows.push_back(row_of(day_, parcel, nullptr));
+            sums.push_back(sums_of(parcel));
+        }
+        show_rows(std::move(rows), sums);
+    }
     work_words_ = tr("Proving that nothing smaller holds them");
     headline_ = tr("%n parcels", nullptr, static_cast<int>(plan.parcels.size()));
     emit changed();
@@ -244,7 +325,8 @@ void PlanController::show_first(const planning::DayPlan& plan)
 void PlanController::keep(const PlanInput& input, const planning::DayPlan& plan)
 {
     shortages_found_ = plan.shortages;
-    const auto stored = store(day_, input, plan);
+    const auto stored =
+        away(day_, tr("Writing the plan into the book"), [&](Day& beside) { return store(beside, input, plan); });
     if (!stored) {
         emit said(words::refused(stored.error()));
         refresh();
@@ -311,8 +393,10 @@ void PlanController::useOuter(int index, const QString& code)
     if (row == nullptr || row->parcel == 0) return;
     const shop::ParcelId id{row->parcel};
     const QString number = row->number;
-    Run run({std::chrono::milliseconds(2000), 200'000});
-    const auto plan = repack(day_, id, shop::SupplyCode{utf8(code)}, run);
+    const auto plan = away(day_, tr("Trying %1 for %2").arg(code, number), [&](Day& beside) {
+        Run run({std::chrono::milliseconds(2000), 200'000});
+        return repack(beside, id, shop::SupplyCode{utf8(code)}, run);
+    });
     if (!plan) {
         emit said(std::visit(
             [&](const auto& why) {

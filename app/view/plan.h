@@ -8,7 +8,9 @@
 
 #include <QVariant>
 
+#include <deque>
 #include <memory>
+#include <unordered_map>
 
 namespace stow {
 class Day;
@@ -134,8 +136,30 @@ signals:
     void readyToPick();
 
 private:
+    struct Sums { // of one parcel, for those of the day
+        std::optional<Money> postage, larger;
+        Money packaging;
+        Volume filler;
+        Length tape;
+    };
+    struct From {
+        int parcel = -1, cupboard = -1;
+        std::vector<int> orders;
+        bool operator==(const From&) const = default;
+    };
+    struct Known { // a row, and what it was worked out from
+        From from;
+        PlanRow row;
+        bool keeps_promise = true;
+        Sums sums;
+    };
+    const Known* fresh(const shop::Parcel& parcel) const;
+    From from(const shop::Parcel& parcel) const;
+    const Known& read(const shop::Parcel& parcel);
+    void read_more();
+    static Sums sums_of(const planning::ParcelPlan& plan);
     planning::Preference preferred() const;
-    void show_rows(std::vector<PlanRow> rows, const std::vector<planning::ParcelPlan>& plans);
+    void show_rows(std::vector<PlanRow> rows, const std::vector<Sums>& sums);
     void show_first(const planning::DayPlan& plan);
     void keep(const PlanInput& input, const planning::DayPlan& plan);
 
@@ -149,6 +173,9 @@ private:
     OuterComparison comparison_;
     QString headline_, totals_, savings_, shortages_, preference_, work_words_;
     bool stale_ = false;
+    std::unordered_map<std::int64_t, Known> known_;
+    std::deque<shop::ParcelId> unread_;
+    bool reading_ = false;
     std::unique_ptr<Work> work_;
 };
 

@@ -4,6 +4,16 @@
 
 namespace stow::view {
 
+namespace {
+
+const QRegularExpression& spaces()
+{
+    static const QRegularExpression all(QStringLiteral("\\s+"));
+    return all;
+}
+
+} // namespace
+
 int RowModel::rowCount(const QModelIndex& parent) const
 {
     return parent.isValid() ? 0 : static_cast<int>(shown_.size());
@@ -65,15 +75,17 @@ void RowModel::nextOrder()
 void RowModel::reshow()
 {
     beginResetModel();
-    refilter();
+    refilter(Words::same);
     endResetModel();
 }
 
-void RowModel::refilter()
+void RowModel::refilter(Words words)
 {
+    if (words == Words::changed) words_.clear();
     shown_.clear();
+    const QStringList asked = filter_.toCaseFolded().split(spaces(), Qt::SkipEmptyParts);
     for (std::size_t i = 0; i < rows(); ++i) {
-        if (passes(i)) shown_.push_back(i);
+        if (passes(i, asked)) shown_.push_back(i);
     }
     if (order_ > 0 && order_ < orders()) {
         std::stable_sort(shown_.begin(), shown_.end(),
@@ -126,6 +138,7 @@ std::vector<qlonglong> RowModel::marked_or(qlonglong one) const
 
 void RowModel::forget_marks_of_gone_rows()
 {
+    if (marked_.empty()) return;
     std::set<qlonglong> there;
     for (std::size_t i = 0; i < rows(); ++i) there.insert(identity(i));
     if (std::erase_if(marked_, [&](qlonglong id) { return !there.contains(id); }) > 0) emit markedChanged();
@@ -137,26 +150,30 @@ void RowModel::marks_changed()
     emit markedChanged();
 }
 
-bool RowModel::passes(std::size_t index) const
+// Kept from the first letter of a filter on: a list of thousands is asked again at each.
+const QString& RowModel::words_of(std::size_t index)
 {
-    static const QRegularExpression spaces(QStringLiteral("\\s+"));
-    const QStringList asked = filter_.split(spaces, Qt::SkipEmptyParts);
-    if (asked.isEmpty()) return true;
-    QStringList words;
+    if (words_.size() != rows()) words_.assign(rows(), QString());
+    QString& words = words_[index];
+    if (!words.isEmpty()) return words;
     for (int i = 0; i < gadget().propertyCount(); ++i) {
         const QMetaProperty property = gadget().property(i);
-        if (property.metaType().id() == QMetaType::QString) {
-            words += property.readOnGadget(row(index)).toString().split(spaces, Qt::SkipEmptyParts);
-        }
+        if (property.metaType().id() == QMetaType::QString)
+            words += QLatin1Char(' ') + property.readOnGadget(row(index)).toString();
     }
-    return std::all_of(asked.begin(), asked.end(), [&](const QString& ask) {
-        return std::any_of(words.begin(), words.end(),
-                           [&](const QString& word) { return word.startsWith(ask, Qt::CaseInsensitive); });
-    });
+    words = words.toCaseFolded().replace(spaces(), QStringLiteral(" "));
+    return words;
+}
+
+bool RowModel::passes(std::size_t index, const QStringList& asked)
+{
+    return std::all_of(asked.begin(), asked.end(),
+                       [&](const QString& ask) { return words_of(index).contains(QLatin1Char(' ') + ask); });
 }
 
 void RowModel::changedRow(std::size_t changed)
 {
+    if (changed < words_.size()) words_[changed].clear();
     for (std::size_t i = 0; i < shown_.size(); ++i) {
         if (shown_[i] != changed) continue;
         const QModelIndex at = index(static_cast<int>(i));

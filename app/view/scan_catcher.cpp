@@ -1,8 +1,31 @@
 #include "app/view/scan_catcher.h"
 
-#include <QCoreApplication>
+#include "core/papers/payload.h"
+
+#include <QGuiApplication>
+#include <QInputMethodQueryEvent>
 
 namespace stow::view {
+
+namespace {
+
+bool is_typed_in()
+{
+    QObject* const focus = QGuiApplication::focusObject();
+    if (focus == nullptr) return false;
+    QInputMethodQueryEvent asks(Qt::ImEnabled);
+    QCoreApplication::sendEvent(focus, &asks);
+    return asks.value(Qt::ImEnabled).toBool();
+}
+
+// Or meant to be: a damaged one is to be scanned again.
+bool is_ours(const QString& code)
+{
+    const auto payload = papers::parse_payload(code.toStdString());
+    return payload || payload.error() == papers::NotOurs::damaged;
+}
+
+} // namespace
 
 ScanCatcher::ScanCatcher(QObject* parent) : QObject(parent)
 {
@@ -61,6 +84,10 @@ bool ScanCatcher::eventFilter(QObject*, QEvent* event)
     if (held_.empty() || key.type() == QEvent::KeyRelease || key.key() == Qt::Key_Shift) return false;
     const bool enter = key.key() == Qt::Key_Return || key.key() == Qt::Key_Enter;
     if (const QString scan = code(); enter && scan.size() >= shortest_code) {
+        if (into_fields_ && is_typed_in() && !is_ours(scan)) {
+            pass_on(); // without the scanner's Enter: she says herself when it is complete
+            return true;
+        }
         gap_.stop();
         held_.clear();
         emit scanned(scan);

@@ -18,6 +18,8 @@ class ScanCatcher : public QObject {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QWindow* window READ window WRITE setWindow NOTIFY windowChanged)
+    // A code that is none of ours goes into the field that is typed in, if there is one: a number into its place.
+    Q_PROPERTY(bool intoFields MEMBER into_fields_ NOTIFY intoFieldsChanged)
 public:
     static constexpr int longest_gap_ms = 40;
     static constexpr int shortest_code = 6;
@@ -32,6 +34,7 @@ public:
 signals:
     void scanned(const QString& code);
     void windowChanged();
+    void intoFieldsChanged();
 
 private:
     struct Held {
@@ -48,6 +51,7 @@ private:
     QTimer gap_;
     std::vector<Held> held_;
     bool passing_on_ = false;
+    bool into_fields_ = false;
 };
 
 } // namespace stow::view

@@ -31,7 +31,7 @@ QString precise(double hundredths, Currency currency)
 } // namespace
 
 SizesController::SizesController(Day& day, QObject* parent)
-    : QObject(parent), day_(day), work_(std::make_unique<Work>()),
+    : QObject(parent), day_(day), work_(std::make_unique<Work>(day)),
       words_(tr("Take in the list of cartons a supplier offers: a table in the columns of supplies."))
 {
     connect(work_.get(), &Work::changed, this, &SizesController::runningChanged);

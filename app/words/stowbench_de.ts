@@ -749,6 +749,25 @@
         </message>
     </context>
     <context>
+        <name>FailureWord</name>
+        <message>
+            <source>Try again</source>
+            <translation>Noch einmal versuchen</translation>
+        </message>
+        <message>
+            <source>Enter</source>
+            <translation>Enter</translation>
+        </message>
+        <message>
+            <source>Close the program</source>
+            <translation>Programm schließen</translation>
+        </message>
+        <message>
+            <source>Ctrl Q</source>
+            <translation>Strg Q</translation>
+        </message>
+    </context>
+    <context>
         <name>FilterField</name>
         <message>
             <source>Filter · F6</source>
@@ -2625,6 +2644,13 @@
         </message>
     </context>
     <context>
+        <name>WaitWord</name>
+        <message>
+            <source>What you press meanwhile is done next.</source>
+            <translation>Was inzwischen gedrückt wird, kommt danach.</translation>
+        </message>
+    </context>
+    <context>
         <name>scale</name>
         <message>
             <source>%1 too light</source>
@@ -3097,6 +3123,10 @@
                 <numerusform>%n Bestellungen storniert</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Taking in %1</source>
+            <translation>%1 wird übernommen</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::BeforeSaleController</name>
@@ -3424,6 +3454,14 @@
             <source>This is print %1 of label %2. Print %3 was made later: stick that one on and destroy this one. If only this one exists, press Space.</source>
             <translation>Das ist der %1. Druck von Etikett %2. Danach kam der %3. Druck: den aufkleben und diesen vernichten. Gibt es nur diesen, die Leertaste drücken.</translation>
         </message>
+        <message>
+            <source>Finding another outer for parcel %1</source>
+            <translation>Eine andere Hülle für Paket %1 wird gesucht</translation>
+        </message>
+        <message>
+            <source>Finding an outer for all of it</source>
+            <translation>Eine Hülle für alles zusammen wird gesucht</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::DayLine</name>
@@ -3545,6 +3583,62 @@
         <message>
             <source>This is print %1 of label %2; print %3 was made later.</source>
             <translation>Das ist der %1. Druck von Etikett %2; danach kam der %3. Druck.</translation>
+        </message>
+        <message>
+            <source>Not here</source>
+            <translation>Nicht hier</translation>
+        </message>
+        <message>
+            <source>%1 is a good. Goods are scanned at Pick (F3), and at the Bench (F4) as they go in.</source>
+            <translation>%1 ist Ware. Waren werden beim Sammeln (F3) und an der Packbank (F4) beim Einlegen gescannt.</translation>
+        </message>
+        <message>
+            <source>Not known</source>
+            <translation>Nicht bekannt</translation>
+        </message>
+        <message>
+            <source>“%1” is no good, order, parcel or tracking number of this shop book. Nothing was changed.</source>
+            <translation>„%1“ ist keine Ware, Bestellung, Paket- oder Sendungsnummer dieses Ladenbuchs. Nichts wurde geändert.</translation>
+        </message>
+        <message>
+            <source>The disk is full</source>
+            <translation>Die Festplatte ist voll</translation>
+        </message>
+        <message>
+            <source>Make room on the disk that holds %1, then try again.</source>
+            <translation>Platz schaffen auf der Festplatte mit %1, dann noch einmal versuchen.</translation>
+        </message>
+        <message>
+            <source>The shop book is in use</source>
+            <translation>Das Ladenbuch ist in Gebrauch</translation>
+        </message>
+        <message>
+            <source>Another program is writing in %1 and did not finish in time. Let it finish or close it, then try again.</source>
+            <translation>Ein anderes Programm schreibt in %1 und wurde nicht rechtzeitig fertig. Abwarten oder es schließen, dann noch einmal versuchen.</translation>
+        </message>
+        <message>
+            <source>The shop book cannot be reached</source>
+            <translation>Das Ladenbuch ist nicht erreichbar</translation>
+        </message>
+        <message>
+            <source>See that the disk with %1 is there and may be written, then try again.</source>
+            <translation>Nachsehen, ob die Festplatte mit %1 da ist und beschrieben werden darf, dann noch einmal versuchen.</translation>
+        </message>
+        <message>
+            <source>The system says: %1</source>
+            <translation>Das System meldet: %1</translation>
+        </message>
+        <message>
+            <source>Every finished step is safe.</source>
+            <translation>Jeder fertige Schritt ist sicher.</translation>
+        </message>
+        <message>
+            <source>Every finished step is safe, the last: %1.</source>
+            <translation>Jeder fertige Schritt ist sicher, der letzte: %1.</translation>
+        </message>
+        <message>
+            <source>The shop book works again. See whether the last thing you did is there, and do it again if not.</source>
+            <translation>Das Ladenbuch geht wieder. Bitte nachsehen, ob das Letzte da ist, und es sonst noch einmal tun.</translation>
         </message>
     </context>
     <context>
@@ -3966,6 +4060,13 @@
         <message>
             <source>by shelf</source>
             <translation>nach Regal</translation>
+        </message>
+    </context>
+    <context>
+        <name>stow::view::Guarded</name>
+        <message>
+            <source>The shop book failed; nothing was kept.</source>
+            <translation>Das Ladenbuch hat versagt; nichts wurde behalten.</translation>
         </message>
     </context>
     <context>
@@ -4661,6 +4762,10 @@
             <source>Start the round and print</source>
             <translation>Runde beginnen und drucken</translation>
         </message>
+        <message>
+            <source>Writing the papers of the round</source>
+            <translation>Die Papiere der Runde werden geschrieben</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::PlanController</name>
@@ -4803,6 +4908,14 @@
         <message>
             <source>by buyer</source>
             <translation>nach Käufer</translation>
+        </message>
+        <message>
+            <source>Writing the plan into the book</source>
+            <translation>Der Plan wird ins Buch geschrieben</translation>
+        </message>
+        <message>
+            <source>Trying %1 for %2</source>
+            <translation>%1 wird für %2 versucht</translation>
         </message>
     </context>
     <context>

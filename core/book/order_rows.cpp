@@ -3,6 +3,7 @@
 #include "core/book/orders.h"
 
 #include <fmt/format.h>
+#include <unordered_map>
 
 namespace stow::book {
 
@@ -43,13 +44,13 @@ void update_line(Writer& writer, shop::OrderId id, std::size_t place, const shop
                line.personal_text);
 }
 
-std::vector<shop::OrderLine> read_lines(const Book& book, shop::OrderId id)
+// All at once: a question for each of thousands of orders would be felt.
+std::unordered_map<std::int64_t, std::vector<shop::OrderLine>> read_lines(const Book& book, const std::string& orders)
 {
-    std::vector<shop::OrderLine> lines;
-    Query rows(book,
-               "SELECT title, variant, shop_code, good, count, price, price_currency, personal_text FROM order_line "
-               "WHERE order_id = ? ORDER BY place",
-               id);
+    std::unordered_map<std::int64_t, std::vector<shop::OrderLine>> lines;
+    Query rows(book, "SELECT title, variant, shop_code, good, count, price, price_currency, personal_text, order_id "
+                     "FROM order_line WHERE order_id IN (SELECT id FROM orders WHERE " +
+                         orders + ") ORDER BY order_id, place");
     while (rows.next()) {
         shop::OrderLine line;
         line.title = rows.text(0);
@@ -59,9 +60,16 @@ std::vector<shop::OrderLine> read_lines(const Book& book, shop::OrderId id)
         line.count = rows.small(4);
         line.price = rows.maybe_money(5);
         line.personal_text = rows.text(7);
-        lines.push_back(std::move(line));
+        lines[rows.integer(8)].push_back(std::move(line));
     }
     return lines;
+}
+
+std::size_t line_count(const Book& book, shop::OrderId id)
+{
+    Query row(book, "SELECT count(*) FROM order_line WHERE order_id = ?", id);
+    row.next();
+    return static_cast<std::size_t>(row.integer(0));
 }
 
 std::optional<std::string> giver(const shop::Order& order)
@@ -78,6 +86,7 @@ std::optional<std::string> gift_message(const shop::Order& order)
 std::vector<shop::HeldOrder> read_orders(const Book& book, const std::string& condition)
 {
     std::vector<shop::HeldOrder> found;
+    auto lines = read_lines(book, condition);
     Query row(
         book,
         "SELECT id, shop, number, date, promised, paid, contact, name, company, street, postcode, town, region, "
@@ -95,7 +104,7 @@ std::vector<shop::HeldOrder> read_orders(const Book& book, const std::string& co
         order.buyer_contact = row.text(6);
         order.to = {row.text(7),  row.text(8), split_lines(row.text(9)), row.text(10), row.text(11),
                     row.text(12), row.text(13)};
-        order.lines = read_lines(book, held.id);
+        order.lines = std::move(lines[held.id.value]);
         order.note = row.text(14);
         if (!row.null(15)) order.gift = shop::Gift{row.text(15), row.text(16)};
         order.service_wanted = row.text(17);
@@ -139,7 +148,7 @@ void update_order(const Book& book, Writer& writer, shop::OrderId id, const shop
         id, order.date, order.promised, order.paid, order.buyer_contact, order.to.name, order.to.company,
         join_lines(order.to.street), order.to.postcode, order.to.town, order.to.region, order.to.country, order.note,
         giver(order), gift_message(order), order.service_wanted, order.postage_paid, order.called_off);
-    const std::size_t before = read_lines(book, id).size();
+    const std::size_t before = line_count(book, id);
     for (std::size_t i = 0; i < order.lines.size(); ++i) {
         if (i < before)
             update_line(writer, id, i, order.lines[i]);

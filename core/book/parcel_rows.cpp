@@ -5,33 +5,42 @@
 #include "core/intake/plan_json.h"
 
 #include <fmt/format.h>
+#include <unordered_map>
 
 namespace stow::book {
 
 namespace {
 
-std::vector<shop::Piece> read_pieces(const Book& book, shop::ParcelId id)
+// All at once: a question for each of thousands of parcels would be felt.
+std::unordered_map<std::int64_t, std::vector<shop::Piece>> read_pieces(const Book& book, const std::string& parcels)
 {
-    std::vector<shop::Piece> pieces;
-    Query rows(book, "SELECT order_id, line, good, count FROM parcel_piece WHERE parcel = ? ORDER BY id", id);
-    while (rows.next()) pieces.push_back({{rows.integer(0)}, rows.small(1), {rows.text(2)}, rows.small(3)});
+    std::unordered_map<std::int64_t, std::vector<shop::Piece>> pieces;
+    Query rows(book, "SELECT order_id, line, good, count, parcel FROM parcel_piece WHERE parcel IN (SELECT id FROM "
+                     "parcel WHERE " +
+                         parcels + ") ORDER BY parcel, id");
+    while (rows.next()) {
+        pieces[rows.integer(4)].push_back({{rows.integer(0)}, rows.small(1), {rows.text(2)}, rows.small(3)});
+    }
     return pieces;
 }
 
-std::vector<shop::Weighing> read_weighings(const Book& book, shop::ParcelId id)
+std::unordered_map<std::int64_t, std::vector<shop::Weighing>> read_weighings(const Book& book,
+                                                                             const std::string& parcels)
 {
-    std::vector<shop::Weighing> weighings;
+    std::unordered_map<std::int64_t, std::vector<shop::Weighing>> of_parcels;
     Query rows(book,
-               "SELECT stage, weight, overridden, at, expected, spread, why FROM weighing WHERE parcel = ? ORDER BY id",
-               id);
+               "SELECT stage, weight, overridden, at, expected, spread, why, parcel FROM weighing WHERE parcel IN "
+               "(SELECT id FROM parcel WHERE " +
+                   parcels + ") ORDER BY parcel, id");
     while (rows.next()) {
+        auto& weighings = of_parcels[rows.integer(7)];
         weighings.push_back({shop::weighing_stage(rows.text(0)).value_or(shop::WeighingStage::closed),
                              Weight{rows.integer(1)}, rows.truth(2), rows.instant(3), rows.text(6), std::nullopt});
         if (const auto expected = rows.maybe_integer(4)) {
             weighings.back().expected = {Weight{*expected}, Weight{rows.maybe_integer(5).value_or(0)}};
         }
     }
-    return weighings;
+    return of_parcels;
 }
 
 void add_single_goods(const std::map<shop::GoodCode, std::vector<shop::SetPart>>& sets, const shop::GoodCode& good,
@@ -51,6 +60,8 @@ void add_single_goods(const std::map<shop::GoodCode, std::vector<shop::SetPart>>
 std::vector<shop::Parcel> read_parcels(const Book& book, const std::string& condition)
 {
     std::vector<shop::Parcel> found;
+    auto pieces = read_pieces(book, condition);
+    auto weighings = read_weighings(book, condition);
     Query row(book, "SELECT id, number, state, locked, order_version, tray, steps_done, carrier, service, postage, "
                     "postage_currency, tracking, list, scanned, back_why, written_off, sent_again FROM parcel WHERE " +
                         condition + " ORDER BY substr(number, 1, 4), CAST(substr(number, 6) AS INTEGER), id");
@@ -59,12 +70,12 @@ std::vector<shop::Parcel> read_parcels(const Book& book, const std::string& cond
         parcel.id = {row.integer(0)};
         parcel.number = row.text(1);
         parcel.state = shop::parcel_state(row.text(2)).value_or(shop::ParcelState::planned);
-        parcel.pieces = read_pieces(book, parcel.id);
+        parcel.pieces = std::move(pieces[parcel.id.value]);
         parcel.locked = row.truth(3);
         parcel.order_version = row.small(4);
         parcel.tray = row.text(5);
         parcel.steps_done = row.small(6);
-        parcel.weighings = read_weighings(book, parcel.id);
+        parcel.weighings = std::move(weighings[parcel.id.value]);
         parcel.carrier = row.text(7);
         parcel.service = row.text(8);
         parcel.postage = row.maybe_money(9);

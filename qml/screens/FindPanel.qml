@@ -19,6 +19,11 @@ Panel {
         search.selectAll();
     }
 
+    function lookFor(code: string) {
+        open();
+        search.text = code;
+        search.selectAll();
+    }
     function take(index: int) {
         const parcel = controller.found.value(index, "parcel");
         if (!parcel) return;

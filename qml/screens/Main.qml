@@ -8,7 +8,7 @@ Window {
     id: window
 
     required property Desk desk
-    readonly property bool free: desk.stopWord === "" // a word over everything waits for its own key
+    readonly property bool free: desk.stopWord === "" && desk.failure === "" // a word over everything waits for its own key
 
     width: 1280
     height: 800
@@ -18,11 +18,25 @@ Window {
     color: Theme.paper
     title: qsTr("Stowbench")
 
-    Component.onCompleted: Theme.dark = Qt.binding(() => window.desk.dark)
+    Component.onCompleted: {
+        Theme.dark = Qt.binding(() => window.desk.dark);
+        tabs.window = window; // before the catcher, which hears every key first
+        catcher.window = window;
+    }
 
+    TabKeeper {
+        id: tabs
+    }
     ScanCatcher {
-        window: window
+        id: catcher
+        intoFields: window.desk.place !== Desk.Pick && window.desk.place !== Desk.Bench
         onScanned: code => window.desk.scan(code)
+    }
+    Connections {
+        target: window.desk
+        function onFindAsked(code) {
+            find.lookFor(code);
+        }
     }
 
     Shortcut {
@@ -207,13 +221,26 @@ Window {
         onClosed: stage.forceActiveFocus()
     }
 
+    WaitWord {
+        anchors.fill: parent
+        words: window.desk.waitsFor
+    }
     StopWord {
         anchors.fill: parent
-        word: window.desk.stopWord
+        word: window.desk.failure === "" ? window.desk.stopWord : ""
         more: window.desk.stopMore
         onGoOn: {
             window.desk.goOn();
             stage.forceActiveFocus();
         }
+    }
+    FailureWord {
+        anchors.fill: parent
+        failure: window.desk.failure
+        safe: window.desk.failureSafe
+        remedy: window.desk.failureRemedy
+        onTriedAgain: window.desk.tryAgain()
+        onCloseAsked: window.close()
+        onMended: stage.forceActiveFocus()
     }
 }

@@ -32,6 +32,8 @@ FocusScope {
         closed();
     }
 
+    readonly property bool keepsFocus: visible // Tab stays here (TabKeeper)
+
     anchors.fill: parent
     visible: false
     z: 10

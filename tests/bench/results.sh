@@ -53,6 +53,8 @@ section day day_bench 1
 section day_2 day_bench 2
 section book book_bench "$build/large_book"
 section book_million book_bench "$build/larger_book" 132000
+section window window_bench
+if [ ! -s "$results/start.md" ]; then python3 tests/bench/start_bench.py "$build" >"$results/start.md"; fi
 section sizes size_bench 1
 section sizes_2 size_bench 2
 long_section container_loading.txt container_loading container_loading --first 20 --seconds 30
@@ -63,7 +65,7 @@ long_section bins.txt bins bins --seconds 5
 {
     cat "$results/intro.md"
     for name in small_orders dissections second_opinions container_loading container_loading_full bins december day day_2 book book_million \
-        sizes sizes_2; do
+        window start sizes sizes_2; do
         if [ -s "$results/$name.md" ]; then cat "$results/$name.md"; fi
     done
 } >tests/bench/RESULTS.md

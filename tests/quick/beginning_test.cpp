@@ -195,5 +195,5 @@ void BeginningTest::are_none_for_a_book_that_was_worked_with()
 
 } // namespace stow::quick
 
-QTEST_MAIN(stow::quick::BeginningTest)
+WINDOW_TEST_MAIN(stow::quick::BeginningTest)
 #include "beginning_test.moc"

@@ -125,5 +125,5 @@ void CardsTest::labels_go_on_where_the_sheet_was_begun()
 
 } // namespace stow::quick
 
-QTEST_MAIN(stow::quick::CardsTest)
+WINDOW_TEST_MAIN(stow::quick::CardsTest)
 #include "cards_test.moc"

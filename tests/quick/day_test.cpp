@@ -764,14 +764,17 @@ void DayTest::leads_the_tab_key_round()
             return std::any_of(met.begin(), met.end(),
                                [&](QQuickItem* one) { return item == one || item->isAncestorOf(one); });
         };
+        QQuickItem* panel = *met.begin(); // over the screen: then the round is in it
+        while (panel != nullptr && AtTheWindow::role_of(panel) != QAccessible::Dialog) panel = panel->parentItem();
         for (QQuickItem* item : at.seen()) {
             if (!item->activeFocusOnTab() || !item->isEnabled()) continue;
+            if (panel != nullptr && !panel->isAncestorOf(item)) continue;
             QVERIFY2(came_by(item), qPrintable(stop + QStringLiteral(": Tab misses ") + at.name_of(item)));
         }
         // What is worked with the arrow keys is come by as well: else there is no way back to it.
         for (const char* list : {"Orders", "Parcels", "The walk", "Goods", "Supplies"}) {
             QQuickItem* seen = at.named(QString::fromLatin1(list), QAccessible::List);
-            if (seen == nullptr) continue;
+            if (seen == nullptr || (panel != nullptr && !panel->isAncestorOf(seen))) continue;
             QVERIFY2(came_by(seen),
                      qPrintable(stop + QStringLiteral(": Tab does not come back to ") + QLatin1String(list)));
         }
@@ -817,5 +820,5 @@ void DayTest::opens_where_she_stopped()
 
 } // namespace stow::quick
 
-QTEST_MAIN(stow::quick::DayTest)
+WINDOW_TEST_MAIN(stow::quick::DayTest)
 #include "day_test.moc"

@@ -405,5 +405,5 @@ void PostageTest::postage_is_bought_once()
 
 } // namespace stow::quick
 
-QTEST_MAIN(stow::quick::PostageTest)
+WINDOW_TEST_MAIN(stow::quick::PostageTest)
 #include "postage_test.moc"

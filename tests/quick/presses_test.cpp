@@ -164,5 +164,5 @@ void PressesTest::a_courier_four_hours_early_takes_two()
 
 } // namespace stow::quick
 
-QTEST_MAIN(stow::quick::PressesTest)
+WINDOW_TEST_MAIN(stow::quick::PressesTest)
 #include "presses_test.moc"

@@ -356,5 +356,5 @@ void PreviewTest::says_so_where_there_is_nothing_to_print()
 
 } // namespace stow::quick
 
-QTEST_MAIN(stow::quick::PreviewTest)
+WINDOW_TEST_MAIN(stow::quick::PreviewTest)
 #include "preview_test.moc"

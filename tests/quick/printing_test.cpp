@@ -241,5 +241,5 @@ void PrintingTest::ways_are_read_as_typed()
 
 } // namespace stow::quick
 
-QTEST_MAIN(stow::quick::PrintingTest)
+WINDOW_TEST_MAIN(stow::quick::PrintingTest)
 #include "printing_test.moc"

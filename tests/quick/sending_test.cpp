@@ -221,5 +221,5 @@ void SendingTest::the_table_of_postage_holds_every_good()
 
 } // namespace stow::quick
 
-QTEST_MAIN(stow::quick::SendingTest)
+WINDOW_TEST_MAIN(stow::quick::SendingTest)
 #include "sending_test.moc"

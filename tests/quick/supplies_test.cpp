@@ -217,5 +217,5 @@ void SuppliesTest::weighs_up_the_sizes_a_supplier_offers()
 
 } // namespace stow::quick
 
-QTEST_MAIN(stow::quick::SuppliesTest)
+WINDOW_TEST_MAIN(stow::quick::SuppliesTest)
 #include "supplies_test.moc"

@@ -161,6 +161,8 @@ void Workshop::label(const std::vector<shop::ParcelId>& parcels)
 bool Workshop::open()
 {
     if (!day_) open_book();
+    if (auto* watched = dynamic_cast<watch::Application*>(QCoreApplication::instance()))
+        QObject::connect(day_.get(), &Day::called, watched, &watch::Application::calls);
     desk_ = std::make_unique<view::Desk>(*day_);
     engine_ = std::make_unique<QQmlApplicationEngine>();
     engine_->setInitialProperties({{QStringLiteral("desk"), QVariant::fromValue(desk_.get())}});

@@ -4,11 +4,13 @@
 
 #include "app/day.h"
 #include "app/view/desk.h"
+#include "app/watch/application.h"
 #include "core/book/parcels.h"
 #include "tests/quick/at_the_window.h"
 
 #include <QQmlApplicationEngine>
 #include <QTemporaryDir>
+#include <QTest>
 
 #include <memory>
 
@@ -54,3 +56,13 @@ private:
 };
 
 } // namespace stow::quick
+
+// On an application that says where the window stood still. Nothing fails for it: the machine may be busy.
+#define WINDOW_TEST_MAIN(TestClass)                                                                                    \
+    int main(int argc, char** argv)                                                                                    \
+    {                                                                                                                  \
+        stow::watch::Application application(argc, argv);                                                              \
+        TestClass test;                                                                                                \
+        QTEST_SET_MAIN_SOURCE_PATH                                                                                     \
+        return QTest::qExec(&test, argc, argv);                                                                        \
+    }

@@ -1,0 +1,89 @@
+// While a sheet lies over a screen, Tab goes round in it and never behind it, forwards and backwards.
+#include "tests/quick/workshop.h"
+
+#include <QQuickStyle>
+
+#include <set>
+
+namespace stow::quick {
+
+class PanelsTest : public QObject {
+    Q_OBJECT
+private slots:
+    void initTestCase() { QQuickStyle::setStyle(QStringLiteral("Basic")); }
+    void keep_the_tab_key_data();
+    void keep_the_tab_key();
+    void give_it_back_when_they_are_put_away();
+};
+
+namespace {
+
+QQuickItem* panel_around(QQuickItem* item)
+{
+    while (item != nullptr && AtTheWindow::role_of(item) != QAccessible::Dialog) item = item->parentItem();
+    return item;
+}
+
+} // namespace
+
+void PanelsTest::keep_the_tab_key_data()
+{
+    QTest::addColumn<int>("place");
+    QTest::addColumn<int>("key");
+    QTest::addColumn<bool>("control");
+    QTest::addColumn<int>("least"); // places to stop at
+    QTest::newRow("an order by hand") << static_cast<int>(Qt::Key_F1) << static_cast<int>(Qt::Key_N) << false << 8;
+    QTest::newRow("set aside") << static_cast<int>(Qt::Key_F1) << static_cast<int>(Qt::Key_S) << false << 3;
+    QTest::newRow("another outer") << static_cast<int>(Qt::Key_F2) << static_cast<int>(Qt::Key_O) << false << 2;
+    QTest::newRow("find") << static_cast<int>(Qt::Key_F1) << static_cast<int>(Qt::Key_F) << true << 2;
+    QTest::newRow("papers") << static_cast<int>(Qt::Key_F3) << static_cast<int>(Qt::Key_F8) << false << 3;
+    QTest::newRow("a good") << static_cast<int>(Qt::Key_F9) << static_cast<int>(Qt::Key_N) << false << 10;
+}
+
+void PanelsTest::keep_the_tab_key()
+{
+    QFETCH(int, place);
+    QFETCH(int, key);
+    QFETCH(bool, control);
+    QFETCH(int, least);
+    Workshop shop;
+    shop.plan_the_morning();
+    QVERIFY(shop.open());
+    shop.at().press(static_cast<Qt::Key>(place));
+    shop.at().settle();
+    shop.at().press(static_cast<Qt::Key>(key), control ? Qt::ControlModifier : Qt::NoModifier);
+    QTRY_VERIFY2(panel_around(shop.at().focused()) != nullptr, qPrintable(shop.at().all_words()));
+    const QQuickItem* panel = panel_around(shop.at().focused());
+    for (const bool back : {false, true}) {
+        std::set<QQuickItem*> stops;
+        for (int presses = 0; presses < 60; ++presses) {
+            back ? shop.at().press(Qt::Key_Backtab, Qt::ShiftModifier) : shop.at().press(Qt::Key_Tab);
+            QVERIFY2(
+                panel_around(shop.at().focused()) == panel,
+                qPrintable(
+                    QStringLiteral("after %1: %2").arg(presses + 1).arg(AtTheWindow::name_of(shop.at().focused()))));
+            stops.insert(shop.at().focused());
+        }
+        QVERIFY2(static_cast<int>(stops.size()) >= least, qPrintable(QString::number(stops.size())));
+    }
+}
+
+void PanelsTest::give_it_back_when_they_are_put_away()
+{
+    Workshop shop;
+    shop.plan_the_morning();
+    QVERIFY(shop.open());
+    shop.at().press(Qt::Key_F1);
+    shop.at().letter(Qt::Key_N);
+    QTRY_VERIFY(panel_around(shop.at().focused()) != nullptr);
+    shop.at().press(Qt::Key_Escape);
+    QTRY_VERIFY(panel_around(shop.at().focused()) == nullptr);
+    const QQuickItem* before = shop.at().focused();
+    shop.at().press(Qt::Key_Tab); // on the screen it moves as ever
+    QVERIFY(shop.at().focused() != before);
+}
+
+} // namespace stow::quick
+
+WINDOW_TEST_MAIN(stow::quick::PanelsTest)
+#include "panels_test.moc"
