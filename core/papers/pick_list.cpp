@@ -82,7 +82,7 @@ void chip(Sheet& s, int x, int top, const PickSheet::Into& into)
 {
     s.tick_box({x, top + (chip_height - box_edge) / 2}, box_edge);
     s.line(x + box_edge + from_mm(2), top + (chip_height - s.line_height(type::large)) / 2, into.tray, type::large);
-    s.quantity({x + box_edge + from_mm(11), top + chip_height / 2}, into.count, from_pt(13));
+    s.quantity({x + box_edge + from_mm(12), top + chip_height / 2}, into.count, from_pt(13));
 }
 
 void entry(Sheet& s, const PickSheet::Line& line, bool name_shelf)
@@ -90,7 +90,7 @@ void entry(Sheet& s, const PickSheet::Line& line, bool name_shelf)
     constexpr Style name{from_pt(12), Face::bold, Role::ink}, variant{from_pt(12), Face::regular, Role::ink};
     const int across = std::clamp(static_cast<int>(line.into.size()), 1, 3);
     const int chips_width = chip_width * across;
-    const int text_width = s.width() - shelf_width - chips_width - from_mm(2);
+    const int text_width = s.width() - shelf_width - chips_width - from_mm(4);
     const int rows = (static_cast<int>(line.into.size()) + across - 1) / across;
 
     const std::string personal = line.personal_text.empty() ? "" : s.words().quoted(line.personal_text);

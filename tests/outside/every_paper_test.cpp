@@ -230,6 +230,16 @@ TEST(EveryPaperPrinted, CarriesThePartsOfItsFontsThatItUses)
 }
 
 // Every paper with a code, as worn as a label: 2 % of the pixels turned over, askew by five degrees, some looks.
+// A scanner is held before the code: so much of the page around it is seen.
+Document before_the_scanner(const DisplayList& page, const Modules& code)
+{
+    constexpr int around = from_mm(15);
+    const int edge = code.side * code.module + 2 * around;
+    DisplayList seen{{edge, edge}, {}};
+    seen.add(page, {around - code.at.x, around - code.at.y});
+    return {"code", {std::move(seen)}};
+}
+
 class CodesOfEveryPaper : public testing::TestWithParam<int> {};
 INSTANTIATE_TEST_SUITE_P(Printers, CodesOfEveryPaper, testing::Values(150, 203, 300));
 
@@ -238,23 +248,30 @@ TEST_P(CodesOfEveryPaper, AreReadThroughNoiseAndAskew)
     constexpr unsigned looks = 8;
     const QTemporaryDir folder;
     std::vector<Paper> all = papers_on(Blank(Format::letter), Words(Language::english), a_logo(folder));
-    for (Paper& paper : papers_of_their_own(Words(Language::german))) all.push_back(std::move(paper));
+    std::set<std::string> seen; // address labels are tried in papers_outside_test.cpp; one return label of each form
+    for (Paper& paper : papers_of_their_own(Words(Language::german))) {
+        if (paper.name.starts_with("return label") && seen.insert(paper.name).second) all.push_back(std::move(paper));
+    }
     int with_codes = 0;
     for (const Paper& paper : all) {
-        if (paper.codes.empty()) continue;
-        ++with_codes;
-        const Rendered rendered(paper.document, true);
-        for (const double degrees : {-5.0, 5.0}) {
-            std::set<std::string> codes; // where there are several, not every look finds all of them
-            for (unsigned look = 1; look <= looks && codes.size() < paper.codes.size(); ++look) {
-                for (std::string& code : rendered.codes_of_worse(1, GetParam(), 0.02, degrees, look))
-                    codes.insert(std::move(code));
+        std::set<std::string> codes;
+        for (const Mark& mark : paper.document.pages[0].marks) {
+            const auto* const code = std::get_if<Modules>(&mark);
+            if (code == nullptr) continue;
+            ++with_codes;
+            const Rendered rendered(before_the_scanner(paper.document.pages[0], *code), true);
+            for (const double degrees : {-5.0, 5.0}) {
+                std::vector<std::string> read;
+                for (unsigned look = 1; look <= looks && read.empty(); ++look) {
+                    read = rendered.codes_of_worse(1, GetParam(), 0.02, degrees, look);
+                }
+                EXPECT_EQ(read.size(), 1U) << paper.name << " turned by " << degrees;
+                codes.insert(read.begin(), read.end());
             }
-            EXPECT_THAT(codes, testing::UnorderedElementsAreArray(paper.codes))
-                << paper.name << " turned by " << degrees;
         }
+        EXPECT_THAT(codes, testing::UnorderedElementsAreArray(paper.codes)) << paper.name;
     }
-    EXPECT_GT(with_codes, 30);
+    EXPECT_EQ(with_codes, 6 + 7 + 5); // slips and bench cards, command cards, return labels
 }
 
 } // namespace

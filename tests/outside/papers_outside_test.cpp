@@ -17,6 +17,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <fstream>
 #include <map>
 #include <nlohmann/json.hpp>
@@ -261,6 +262,37 @@ TEST(Labels, KeepTheirMarksBesideSevenLinesInEveryForm)
                 }
                 EXPECT_GE(found.size(), 6U) << shop::name_of(form);
             }
+        }
+    }
+}
+
+// Filled shapes of ink by their widths.
+std::multiset<int> widths_of_shapes(const DisplayList& page)
+{
+    std::multiset<int> widths;
+    for (const Mark& mark : page.marks) {
+        const auto* path = std::get_if<Path>(&mark);
+        if (path == nullptr || !path->fill || path->fill->role != Role::ink) continue;
+        const auto [left, right] =
+            std::minmax_element(path->points.begin(), path->points.end(), [](Point a, Point b) { return a.x < b.x; });
+        widths.insert(right->x - left->x);
+    }
+    return widths;
+}
+
+// Where the label is high enough they stay 11 mm: beside the sender, when the address leaves the foot no room.
+TEST(Labels, KeepTheirMarksLargeBesideTheSenderOnHighForms)
+{
+    const painting::FontMeasure measure;
+    for (const shop::LabelForm form :
+         {shop::LabelForm::single_100x150, shop::LabelForm::single_a6, shop::LabelForm::a4_of_4}) {
+        LabelData label = samples::longest_label();
+        label.marks = {HandlingMark::fragile, HandlingMark::this_way_up, HandlingMark::keep_from_sun,
+                       HandlingMark::keep_dry};
+        const std::multiset<int> found = widths_of_shapes(lay_out(label, english, measure, form));
+        for (const HandlingMark mark : label.marks) {
+            for (const int width : widths_of_shapes(draw(mark, from_mm(11))))
+                EXPECT_TRUE(found.contains(width)) << shop::name_of(form);
         }
     }
 }

@@ -1,12 +1,17 @@
 // The window before a real print system: CUPS with a printer that writes files (tests/scripts/file_printer.sh sets both
 // up and says where the files lie). Without it nothing is tried: what the other tests ask, they ask of a made-up one.
+#include "core/book/prints.h"
 #include "core/book/settings.h"
+#include "core/papers/payload.h"
 #include "tests/quick/workshop.h"
 
 #include <QDir>
 #include <QProcess>
 #include <QQuickStyle>
+#include <QTemporaryDir>
 #include <QTest>
+
+#include <set>
 
 namespace stow::quick {
 
@@ -85,13 +90,30 @@ void FilePrinterTest::prints_what_the_round_needs()
     QVERIFY2(shop.desk().printTrouble().isEmpty(), qPrintable(shop.desk().printTrouble()));
     QStringList now = files();
     for (const QString& file : before) now.removeAll(file);
-    const QString words =
-        output(QStringLiteral("pdftotext"), {folder_ + QLatin1Char('/') + now.first(), QStringLiteral("-")});
-    for (const shop::Parcel& parcel : book::parcels_in(shop.book(), shop::ParcelState::planned)) {
-        if (parcel.tray.empty()) continue; // of a later round
-        QVERIFY2(words.contains(QString::fromStdString(parcel.number)), qPrintable(words));
+    // Its words are outlines by now; the codes say which labels came out.
+    const QTemporaryDir pictures;
+    QVERIFY(runs(QStringLiteral("pdftoppm"),
+                 {QStringLiteral("-r"), QStringLiteral("203"), QStringLiteral("-gray"),
+                  folder_ + QLatin1Char('/') + now.first(), pictures.filePath(QStringLiteral("page"))}));
+    std::set<QString> codes;
+    for (const QString& page : QDir(pictures.path()).entryList({QStringLiteral("*.pgm")})) {
+        const QString read = output(QStringLiteral("zbarimg"),
+                                    {QStringLiteral("--quiet"), QStringLiteral("--raw"), QStringLiteral("-Sdisable"),
+                                     QStringLiteral("-Sqrcode.enable"), pictures.filePath(page)});
+        QVERIFY2(!read.trimmed().isEmpty(), qPrintable(page));
+        for (const QString& code : read.split(QLatin1Char('\n'), Qt::SkipEmptyParts)) codes.insert(code);
     }
-    QVERIFY(words.contains(QStringLiteral("-")));
+    std::set<QString> expected;
+    for (const shop::Parcel& parcel : book::parcels(shop.book())) {
+        const auto code = papers::to_text({papers::Payload::Kind::label, parcel.number, 1});
+        if (code && book::next_print(shop.book(), "labels", {parcel.number}) == 2)
+            expected.insert(QString::fromStdString(*code));
+    }
+    QVERIFY(expected.size() > 3);
+    const auto listed = [](const std::set<QString>& all) {
+        return QStringList(all.begin(), all.end()).join(QLatin1Char(' '));
+    };
+    QCOMPARE(listed(codes), listed(expected));
 }
 
 void FilePrinterTest::calls_back_what_waits_before_a_stopped_printer()
