@@ -213,7 +213,7 @@ TEST(Killed, FinishesErasingAtTheNextStart)
         length = length_of([&] { erase_as_at_a_start(path); });
         EXPECT_EQ(traces_below(folder), std::set<std::string>()) << "unharmed";
     }
-    const int kills = bench::cases(25, 500);
+    const int kills = bench::cases(10, 500);
     std::mt19937_64 draw(20261126);
     int in_the_middle = 0, book_first = 0, begun_a_copy = 0;
     for (int k = 0; k < kills; ++k) {
@@ -264,7 +264,7 @@ TEST(Killed, LeavesAWholeBookInTheMiddleOfRestoring)
         const auto path = shop.lay_out(folder);
         return length_of([&] { restored(path); });
     }();
-    const int kills = bench::cases(25, 500);
+    const int kills = bench::cases(10, 500);
     std::mt19937_64 draw(20261127);
     int in_the_middle = 0, as_before = 0;
     for (int k = 0; k < kills; ++k) {
