@@ -12,6 +12,7 @@
 #include "app/view/sending.h"
 #include "app/view/sizes.h"
 #include "app/view/supply_card.h"
+#include "app/view/typed_table.h"
 #include "core/shop/codes.h"
 #include "core/supplies/outlook.h"
 
@@ -255,9 +256,13 @@ class HouseController : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("made by the program")
     Q_PROPERTY(stow::view::RowModel* fields READ fields CONSTANT)
+    Q_PROPERTY(stow::view::TypedTable* rules READ rules CONSTANT)
+    Q_PROPERTY(stow::view::TypedTable* wrappings READ wrappings CONSTANT)
 public:
     explicit HouseController(Day& day, QObject* parent = nullptr);
     RowModel* fields() { return &fields_; }
+    TypedTable* rules() { return &rules_; }
+    TypedTable* wrappings() { return &wrappings_; }
     Q_INVOKABLE QString set(const QString& key, const QString& value); // empty: kept
     DraftPaper draft();
     Q_INVOKABLE void printCommandCards();
@@ -270,6 +275,8 @@ signals:
 private:
     Day& day_;
     Rows<HouseField> fields_;
+    Guarded<RulesTable> rules_;
+    Guarded<WrappingsTable> wrappings_;
 };
 
 class CupboardController : public QObject {

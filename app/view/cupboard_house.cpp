@@ -248,7 +248,11 @@ bool sounds_wanted(const Day& day)
     return book::remembered(day.book(), sounds) != "no";
 }
 
-HouseController::HouseController(Day& day, QObject* parent) : QObject(parent), day_(day) {}
+HouseController::HouseController(Day& day, QObject* parent) : QObject(parent), day_(day), rules_(day), wrappings_(day)
+{
+    connect(&rules_, &TypedTable::said, this, &HouseController::said);
+    connect(&wrappings_, &TypedTable::said, this, &HouseController::said);
+}
 
 void HouseController::refresh()
 {

@@ -177,7 +177,7 @@ const PlanController::Known* PlanController::fresh(const shop::Parcel& parcel) c
 
 PlanController::From PlanController::from(const shop::Parcel& parcel) const
 {
-    From all{day_.revision(parcel.id), day_.cupboard_revision(), {}};
+    From all{day_.revision(parcel.id), day_.cupboard_revision(), {}, words::measures_in_use()};
     for (const shop::Piece& piece : parcel.pieces) all.orders.push_back(day_.revision(piece.order));
     return all;
 }

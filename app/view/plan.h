@@ -4,6 +4,7 @@
 #include "app/view/outer_comparison.h"
 #include "app/view/row_model.h"
 #include "app/view/scenes.h"
+#include "app/words/measures.h"
 #include "core/planning/plan.h"
 
 #include <QVariant>
@@ -145,6 +146,7 @@ private:
     struct From {
         int parcel = -1, cupboard = -1;
         std::vector<int> orders;
+        words::Measures measures = words::Measures::metric;
         bool operator==(const From&) const = default;
     };
     struct Known { // a row, and what it was worked out from

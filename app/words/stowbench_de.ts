@@ -1183,6 +1183,14 @@
             <source>Command cards</source>
             <translation>Befehlskarten</translation>
         </message>
+        <message>
+            <source>Inserts</source>
+            <translation>Beilagen</translation>
+        </message>
+        <message>
+            <source>Wrappings</source>
+            <translation>Einschläge</translation>
+        </message>
     </context>
     <context>
         <name>Main</name>
@@ -2466,6 +2474,29 @@
         <message>
             <source>Ctrl E</source>
             <translation>Strg E</translation>
+        </message>
+    </context>
+    <context>
+        <name>TypedTablePanel</name>
+        <message>
+            <source>Take out</source>
+            <translation>Herausnehmen</translation>
+        </message>
+        <message>
+            <source>Take out row %1</source>
+            <translation>Zeile %1 herausnehmen</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>Behalten</translation>
+        </message>
+        <message>
+            <source>Ctrl Enter</source>
+            <translation>Strg Enter</translation>
+        </message>
+        <message>
+            <source>One more</source>
+            <translation>Noch eine</translation>
         </message>
     </context>
     <context>
@@ -5309,6 +5340,68 @@
         </message>
     </context>
     <context>
+        <name>stow::view::RulesTable</name>
+        <message>
+            <source>What goes into which order</source>
+            <translation>Was in welche Bestellung kommt</translation>
+        </message>
+        <message>
+            <source>Cards, samples and notes that are put in by themselves. A good or a value is needed only where the rule asks for one.</source>
+            <translation>Karten, Proben und Zettel, die von selbst dazukommen. Eine Ware oder ein Wert ist nur nötig, wo die Regel danach fragt.</translation>
+        </message>
+        <message>
+            <source>Which orders</source>
+            <translation>Welche Bestellungen</translation>
+        </message>
+        <message>
+            <source>every order</source>
+            <translation>jede Bestellung</translation>
+        </message>
+        <message>
+            <source>gifts</source>
+            <translation>Geschenke</translation>
+        </message>
+        <message>
+            <source>no gifts</source>
+            <translation>keine Geschenke</translation>
+        </message>
+        <message>
+            <source>abroad</source>
+            <translation>ins Ausland</translation>
+        </message>
+        <message>
+            <source>with the good</source>
+            <translation>mit der Ware</translation>
+        </message>
+        <message>
+            <source>worth at least</source>
+            <translation>im Wert ab</translation>
+        </message>
+        <message>
+            <source>Good, its code</source>
+            <translation>Ware, ihr Code</translation>
+        </message>
+        <message>
+            <source>Value</source>
+            <translation>Wert</translation>
+        </message>
+        <message>
+            <source>Insert</source>
+            <translation>Beilage</translation>
+        </message>
+        <message>
+            <source>How many</source>
+            <translation>Wie viele</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n rules are kept</source>
+            <translation>
+                <numerusform>%n Regel behalten</numerusform>
+                <numerusform>%n Regeln behalten</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>stow::view::SendingController</name>
         <message>
             <source>Message to buyers, in English</source>
@@ -5841,6 +5934,91 @@
         <message>
             <source>%1 is kept</source>
             <translation>%1 ist behalten</translation>
+        </message>
+    </context>
+    <context>
+        <name>stow::view::TypedTable</name>
+        <message>
+            <source>Nothing is typed yet</source>
+            <translation>Noch ist nichts eingegeben</translation>
+        </message>
+    </context>
+    <context>
+        <name>stow::view::WrappingsTable</name>
+        <message>
+            <source>Wrappings</source>
+            <translation>Einschläge</translation>
+        </message>
+        <message>
+            <source>How much a good grows by it in each direction, what it uses up (0.5 BUBBLE + TISSUE), and what that weighs. Goods name it by its code.</source>
+            <translation>Wie viel eine Ware dadurch in jeder Richtung wächst, was sie verbraucht (0,5 BUBBLE + TISSUE) und was das wiegt. Waren nennen ihn mit seinem Code.</translation>
+        </message>
+        <message>
+            <source>mm</source>
+            <translation>mm</translation>
+        </message>
+        <message>
+            <source>g</source>
+            <translation>g</translation>
+        </message>
+        <message>
+            <source>Code</source>
+            <translation>Code</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>Adds to length</source>
+            <translation>Mehr an Länge</translation>
+        </message>
+        <message>
+            <source>to width</source>
+            <translation>an Breite</translation>
+        </message>
+        <message>
+            <source>to height</source>
+            <translation>an Höhe</translation>
+        </message>
+        <message>
+            <source>Cushion</source>
+            <translation>Polster</translation>
+        </message>
+        <message>
+            <source>Can be pressed</source>
+            <translation>Lässt sich drücken</translation>
+        </message>
+        <message>
+            <source>Uses up</source>
+            <translation>Verbraucht</translation>
+        </message>
+        <message>
+            <source>Weight</source>
+            <translation>Gewicht</translation>
+        </message>
+        <message>
+            <source>give or take</source>
+            <translation>plus oder minus</translation>
+        </message>
+        <message>
+            <source>Takes</source>
+            <translation>Dauert</translation>
+        </message>
+        <message>
+            <source>s</source>
+            <translation>s</translation>
+        </message>
+        <message>
+            <source>%1 is wrapped in %2: it stays</source>
+            <translation>%1 wird in %2 eingeschlagen: der bleibt</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n wrappings are kept</source>
+            <translation>
+                <numerusform>%n Einschlag behalten</numerusform>
+                <numerusform>%n Einschläge behalten</numerusform>
+            </translation>
         </message>
     </context>
     <context>

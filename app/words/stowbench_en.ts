@@ -488,6 +488,16 @@
     </message>
 </context>
 <context>
+    <name>stow::view::RulesTable</name>
+    <message numerus="yes">
+        <source>%n rules are kept</source>
+        <translation>
+            <numerusform>%n rule is kept</numerusform>
+            <numerusform>%n rules are kept</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>stow::view::SizesController</name>
     <message numerus="yes">
         <source>Weighing up %n parcels of the last two years</source>
@@ -581,6 +591,16 @@
         <translation>
             <numerusform>; off by %1 a week in %n week it had not seen</numerusform>
             <numerusform>; off by %1 a week in %n weeks it had not seen</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>stow::view::WrappingsTable</name>
+    <message numerus="yes">
+        <source>%n wrappings are kept</source>
+        <translation>
+            <numerusform>%n wrapping is kept</numerusform>
+            <numerusform>%n wrappings are kept</numerusform>
         </translation>
     </message>
 </context>

@@ -5,6 +5,8 @@
 #include "core/book/parcels.h"
 #include "core/book/step_writer.h"
 
+#include <algorithm>
+
 namespace stow::book {
 
 namespace {
@@ -180,6 +182,22 @@ Done put_supply(Book& book, const shop::Supply& supply)
 Done put_wrapping(Book& book, const shop::Wrapping& wrapping)
 {
     return put_one(book, wrapping);
+}
+
+Done put_wrappings(Book& book, const std::vector<shop::Wrapping>& wrappings)
+{
+    return in_step(book, StepKind::edit_wrapping, {}, [&](Writer& writer) -> Allowed {
+        for (const shop::Wrapping& wrapping : wrappings) put_definition(book, writer, wrapping);
+        Query known(book, "SELECT code FROM wrapping");
+        std::vector<std::string> gone;
+        while (known.next()) {
+            const std::string code = known.text(0);
+            if (std::none_of(wrappings.begin(), wrappings.end(), [&](const auto& w) { return w.code.text == code; }))
+                gone.push_back(code);
+        }
+        for (const std::string& code : gone) writer.run("DELETE FROM wrapping WHERE code = ?", code);
+        return {};
+    });
 }
 
 Done put_rules(Book& book, const std::vector<shop::HouseRule>& new_rules)

@@ -20,6 +20,7 @@ Taken take_in_rules(Book& book, const std::vector<shop::HouseRule>& rules, const
 Done put_good(Book& book, const shop::Good& good); // new or edited
 Done put_supply(Book& book, const shop::Supply& supply);
 Done put_wrapping(Book& book, const shop::Wrapping& wrapping);
+Done put_wrappings(Book& book, const std::vector<shop::Wrapping>& wrappings); // these and no others, in one step
 Done put_rules(Book& book, const std::vector<shop::HouseRule>& rules);
 Done put_house(Book& book, const shop::House& house);
 Done remove_good(Book& book, const shop::GoodCode& code);

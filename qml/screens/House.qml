@@ -22,11 +22,29 @@ Page {
 
     headRight: [
         Button {
+            text: qsTr("Inserts")
+            keyHint: "Ctrl I"
+            onClicked: rules.begin()
+        },
+        Button {
+            text: qsTr("Wrappings")
+            keyHint: "Ctrl W"
+            onClicked: wrappings.begin()
+        },
+        Button {
             text: qsTr("Command cards")
             keyHint: "Ctrl K"
             onClicked: screen.controller.printCommandCards()
         }
     ]
+    Shortcut {
+        sequence: "Ctrl+I"
+        onActivated: rules.begin()
+    }
+    Shortcut {
+        sequence: "Ctrl+W"
+        onActivated: wrappings.begin()
+    }
     Shortcut {
         sequence: "Ctrl+K"
         onActivated: screen.controller.printCommandCards()
@@ -88,4 +106,16 @@ Page {
     ScrollMark {
         flickable: list
     }
+    over: [
+        TypedTablePanel {
+            id: rules
+            table: screen.controller.rules
+            onClosed: list.forceActiveFocus()
+        },
+        TypedTablePanel {
+            id: wrappings
+            table: screen.controller.wrappings
+            onClosed: list.forceActiveFocus()
+        }
+    ]
 }

@@ -16,6 +16,7 @@ private slots:
     void leads_to_a_planned_order();
     void says_at_the_field_what_is_wrong_with_a_supply();
     void keeps_of_a_changed_supply_what_the_card_does_not_show();
+    void enters_wrappings_and_inserts();
     void can_be_put_away();
     void are_none_for_a_book_that_was_worked_with();
 
@@ -154,6 +155,73 @@ void BeginningTest::keeps_of_a_changed_supply_what_the_card_does_not_show()
     QVERIFY(after.cost == before.cost && after.max_load == before.max_load && after.pack == before.pack);
     QCOMPARE(after.lead_days, before.lead_days);
     QVERIFY(after.reorder_at == before.reorder_at);
+}
+
+void BeginningTest::enters_wrappings_and_inserts()
+{
+    Workshop shop;
+    shop.furnish();
+    const auto before = shop.day().cupboard().wrappings;
+    const auto known = before.size();
+    const auto rules = shop.day().cupboard().rules.size();
+    QVERIFY(known > 0 && rules > 0);
+    QVERIFY(shop.open());
+    shop.at().press(Qt::Key_F9);
+    shop.at().settle();
+    shop.at().letter(Qt::Key_5);
+    shop.at().press(Qt::Key_W, Qt::ControlModifier);
+    shop.at().settle();
+    const auto write_last = [&](const char* field, const QString& words) { // in the blank row, which is the last
+        QQuickItem* last = nullptr;
+        for (QQuickItem* item : shop.at().seen()) {
+            if (AtTheWindow::name_of(item) == QLatin1String(field) &&
+                AtTheWindow::role_of(item) == QAccessible::EditableText)
+                last = item;
+        }
+        QVERIFY2(last != nullptr, field);
+        last->forceActiveFocus(Qt::TabFocusReason);
+        shop.at().type(words);
+        shop.at().settle();
+    };
+    write_last("Code", QStringLiteral("WOOL"));
+    write_last("Name", QStringLiteral("Felt sleeve"));
+    write_last("Adds to length", QStringLiteral("8"));
+    write_last("Uses up", QStringLiteral("2 NOTHING"));
+    write_last("Weight", QStringLiteral("12"));
+    keep(shop);
+    QVERIFY2(reads(shop, "NOTHING"), qPrintable(shop.at().all_words())); // no such supply: said at its field
+    QCOMPARE(shop.day().cupboard().wrappings.size(), known);
+    write_last("Uses up", QStringLiteral("2 TISSUE"));
+    QMetaObject::invokeMethod(shop.at().focused(), "selectAll");
+    shop.at().type(QStringLiteral("2 TISSUE"));
+    keep(shop);
+    QCOMPARE(shop.day().cupboard().wrappings.size(), known + 1);
+    const shop::Wrapping* felt = shop.day().cupboard().wrapping({"WOOL"});
+    QVERIFY(felt != nullptr);
+    QVERIFY(felt->growth.x == mm(8) && felt->weight.mean == grams(12));
+    QCOMPARE(felt->uses.size(), std::size_t{1});
+    for (const auto& [code, was] : before) { // the others are as they were
+        const shop::Wrapping* is = shop.day().cupboard().wrapping(code);
+        QVERIFY(is != nullptr && is->name == was.name && is->growth == was.growth && is->cushion == was.cushion);
+        QVERIFY(is->squeeze == was.squeeze && is->seconds == was.seconds && is->uses.size() == was.uses.size());
+        QVERIFY(is->weight.mean == was.weight.mean && is->weight.spread == was.weight.spread);
+    }
+    shop.at().press(Qt::Key_Z, Qt::ControlModifier);
+    QTRY_COMPARE(shop.day().cupboard().wrappings.size(), known);
+
+    shop.at().press(Qt::Key_I, Qt::ControlModifier);
+    shop.at().settle();
+    view::TypedTable& table = *shop.desk().cupboard()->house()->rules();
+    const int blank = table.rows()->count() - 1;
+    table.choose(blank, QStringLiteral("when"), 5); // worth at least
+    table.choose(blank, QStringLiteral("insert"), 0);
+    keep(shop);
+    QCOMPARE(shop.day().cupboard().rules.size(), rules); // the value is missing
+    write_last("Value", QStringLiteral("80"));
+    keep(shop);
+    QCOMPARE(shop.day().cupboard().rules.size(), rules + 1);
+    QVERIFY(shop.day().cupboard().rules.back().when == shop::HouseRule::When::value_from);
+    QVERIFY(shop.day().cupboard().rules.back().from->minor == 8000);
 }
 
 void BeginningTest::can_be_put_away()

@@ -178,6 +178,14 @@ int main(int argc, char** argv)
             for (int waits = 0; desk.cupboard()->records()->busy() && waits < 300; ++waits) QTest::qWait(100);
             pictures.take(QStringLiteral("cupboard_records_long"));
         }
+        if (i == 4) {
+            pictures.press(Qt::Key_I, Qt::ControlModifier);
+            pictures.take(QStringLiteral("cupboard_house_inserts"));
+            pictures.press(Qt::Key_Escape);
+            pictures.press(Qt::Key_W, Qt::ControlModifier);
+            pictures.take(QStringLiteral("cupboard_house_wrappings"));
+            pictures.press(Qt::Key_Escape);
+        }
         if (i == 6) {
             desk.cupboard()->beforeSale()->ask(0, QStringLiteral("2"), QStringLiteral("DE"), {});
             pictures.take(QStringLiteral("cupboard_before_sale_asked"));
