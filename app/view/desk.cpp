@@ -1,6 +1,7 @@
 #include "app/view/desk.h"
 
 #include "app/day.h"
+#include "app/view/away.h"
 #include "app/view/paper_ways.h"
 #include "app/view/text.h"
 #include "app/words/book.h"
@@ -15,6 +16,14 @@ namespace {
 constexpr const char* remembered_place = "screen.place";
 constexpr const char* remembered_dark = "screen.dark";
 constexpr const char* remembered_printing = "print.waiting";
+
+// Orders or parcels by the hundred, perhaps.
+bool touches_many(book::StepKind kind)
+{
+    using K = book::StepKind;
+    return kind == K::take_in_orders || kind == K::check_order || kind == K::plan || kind == K::hand_over;
+}
+
 } // namespace
 
 Desk::Desk(Day& day, QObject* parent)
@@ -196,9 +205,12 @@ void Desk::take_back()
     const auto last = book::last_undoable(day_.book());
     if (!last) return say(tr("There is nothing to undo."));
     const QString what = words::step(*last);
-    if (const auto done = book::undo(day_.book(), last->id); !done) return say(words::refused(done.error()));
+    const auto undone = [&](Day& day) { return book::undo(day.book(), last->id); };
+    const bool large = touches_many(last->kind);
+    const auto done = large ? away(day_, tr("Undoing: %1").arg(what), undone) : undone(day_);
+    if (!done) return say(words::refused(done.error()));
     say(tr("Undone: %1").arg(what));
-    day_.moved();
+    if (!large) day_.moved();
 }
 
 // What a key would do, by a card: at the bench, where the hands are full.
