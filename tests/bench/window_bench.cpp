@@ -142,9 +142,11 @@ int main(int argc, char** argv)
     bench.steps("Plan: Down", steps, [&] { shop.at().press(Qt::Key_Down); });
     bench.key("Plan: a parcel locked and let go", Qt::Key_L, 4);
     type("Filter the parcels");
+    shop.at().press(Qt::Key_F1); // out of the field
     shop.at().press(Qt::Key_F2);
-    shop.at().press(Qt::Key_O);
     rest(300);
+    shop.at().letter(Qt::Key_O);
+    shop.at().press(Qt::Key_Down);
     bench.key("another outer taken", Qt::Key_Return);
     bench.key("to the Arrivals", Qt::Key_F1);
     shop.at().press(Qt::Key_F, Qt::ControlModifier);
@@ -159,6 +161,7 @@ int main(int argc, char** argv)
     bench.key("to the Bench", Qt::Key_F4);
     bench.key("Bench: a step done", Qt::Key_Space, 2);
     bench.key("Bench: the outer is gone", Qt::Key_B);
+    shop.at().press(Qt::Key_Space); // past the word, if there was no other
     bench.key("to the Hand-over", Qt::Key_F5);
     bench.key("to the Cupboard", Qt::Key_F9);
 
