@@ -487,8 +487,11 @@ void ArrivalsController::checkAll()
     for (const ArrivedOrder& row : orders_.all()) {
         if (!row.ready && !row.aside && row.problem.isEmpty()) ids.push_back({row.order});
     }
-    if (!ids.empty())
-        settle(book::check_orders(day_.book(), ids), tr("%n orders are ready", nullptr, static_cast<int>(ids.size())));
+    if (ids.empty()) return;
+    const QString words = tr("%n orders are ready", nullptr, static_cast<int>(ids.size()));
+    const auto done =
+        away(day_, tr("Checking the orders"), [&ids](Day& beside) { return book::check_orders(beside.book(), ids); });
+    emit said(done ? words : words::refused(done.error()));
 }
 
 void ArrivalsController::setAside(qlonglong order, const QString& reason, const QString& until)

@@ -6,7 +6,9 @@
 #include "core/book/orders.h"
 #include "core/book/parcels.h"
 
+#include <algorithm>
 #include <set>
+#include <vector>
 
 namespace stow::view {
 
@@ -15,16 +17,17 @@ DayLine::DayLine(Day& day, QObject* parent) : QObject(parent), day_(day) {}
 void DayLine::refresh()
 {
     using shop::ParcelState;
-    std::set<shop::OrderId> arrivals, plan, pick, bench, hand_over, gone;
+    using Orders = std::vector<shop::OrderId>; // an order may be at several steps, by its parcels
+    Orders arrivals, plan, pick, bench, hand_over, gone;
     std::set<std::string> waiting_for; // carriers that parcels still wait for
     for (const shop::HeldOrder& held : day_.orders()) {
-        if (held.state == shop::OrderState::arrived) arrivals.insert(held.id);
+        if (held.state == shop::OrderState::arrived) arrivals.push_back(held.id);
     }
-    plan = day_.to_plan();
+    plan.assign(day_.to_plan().begin(), day_.to_plan().end());
     std::set<shop::ListId> today;
     for (const book::HandOverList& list : book::hand_over_lists(day_.book(), day_.today())) today.insert(list.id);
     for (const shop::Parcel& parcel : day_.parcels()) {
-        std::set<shop::OrderId>* step = nullptr;
+        Orders* step = nullptr;
         switch (parcel.state) {
         case ParcelState::planned: step = parcel.tray.empty() ? &plan : &pick; break;
         case ParcelState::picked:
@@ -36,22 +39,27 @@ void DayLine::refresh()
         case ParcelState::came_back: break;
         }
         if (step == nullptr) continue;
-        if (step != &gone) waiting_for.insert(parcel.carrier);
-        for (const shop::Piece& piece : parcel.pieces) step->insert(piece.order);
+        if (step != &gone && !waiting_for.contains(parcel.carrier)) waiting_for.insert(parcel.carrier);
+        for (const shop::Piece& piece : parcel.pieces) step->push_back(piece.order);
     }
 
-    const auto count = [](const std::set<shop::OrderId>& orders) { return static_cast<int>(orders.size()); };
+    const auto count = [](Orders& orders) { // each once
+        std::sort(orders.begin(), orders.end());
+        orders.erase(std::unique(orders.begin(), orders.end()), orders.end());
+        return static_cast<int>(orders.size());
+    };
     using Place = Desk::Place;
-    const auto step = [&](const QString& name, const char* key, const std::set<shop::OrderId>& orders, Place place) {
+    const auto step = [&](const QString& name, const char* key, Orders& orders, Place place) {
         return DayStep{name, QString::fromLatin1(key), count(orders), static_cast<int>(place)};
     };
     steps_.show({step(tr("Arrivals"), "F1", arrivals, Place::Arrivals), step(tr("Plan"), "F2", plan, Place::Plan),
                  step(tr("Pick"), "F3", pick, Place::Pick), step(tr("Bench"), "F4", bench, Place::Bench),
                  step(tr("Hand-over"), "F5", hand_over, Place::HandOver)});
-    std::set<shop::OrderId> all;
+    Orders all;
     for (const auto* part : {&arrivals, &plan, &pick, &bench, &hand_over, &gone})
-        all.insert(part->begin(), part->end());
-    progress_ = all.empty() ? tr("no orders today") : tr("%1 of %2 on their way").arg(count(gone)).arg(count(all));
+        all.insert(all.end(), part->begin(), part->end());
+    const int on_their_way = count(gone), of_all = count(all);
+    progress_ = all.empty() ? tr("no orders today") : tr("%1 of %2 on their way").arg(on_their_way).arg(of_all);
     emptied_ = all.empty() ? 0.0 : static_cast<double>(gone.size()) / static_cast<double>(all.size());
 
     collection_.clear();

@@ -1,6 +1,7 @@
 #include "app/view/desk.h"
 
 #include "app/day.h"
+#include "app/view/away.h"
 #include "app/view/paper_ways.h"
 #include "app/view/text.h"
 #include "app/words/book.h"
@@ -25,6 +26,13 @@ std::optional<Undone> undone_last(const book::Book& book)
     const auto by = book::last_redoable(book);
     const auto what = by ? book::step(book, *by->undoes) : std::nullopt;
     return what ? std::optional(Undone{by->id, *what}) : std::nullopt;
+}
+
+// Orders or parcels by the hundred, perhaps.
+bool touches_many(book::StepKind kind)
+{
+    using K = book::StepKind;
+    return kind == K::take_in_orders || kind == K::check_order || kind == K::plan || kind == K::hand_over;
 }
 
 } // namespace
@@ -212,26 +220,33 @@ void Desk::mendPrinting()
 
 void Desk::undo()
 {
-    guarded(day_, [this] { take_back(); });
+    guarded(day_, [this] {
+        const auto last = book::last_undoable(day_.book());
+        if (!last) return say(tr("There is nothing to undo."));
+        const QString what = words::step(*last);
+        take_back(last->id, last->kind, tr("Undoing: %1").arg(what), tr("Undone: %1").arg(what));
+    });
 }
 
-void Desk::take_back()
-{
-    const auto last = book::last_undoable(day_.book());
-    if (!last) return say(tr("There is nothing to undo."));
-    const QString what = words::step(*last);
-    if (const auto done = book::undo(day_.book(), last->id); !done) return say(words::refused(done.error()));
-    say(tr("Undone: %1").arg(what));
-    day_.moved();
-}
-
+// To undo the undoing does it again.
 void Desk::redo()
 {
-    const auto undone = undone_last(day_.book());
-    if (!undone) return say(tr("There is nothing to do again."));
-    if (const auto done = book::undo(day_.book(), undone->by); !done) return say(words::refused(done.error()));
-    say(tr("Done again: %1").arg(words::step(undone->what)));
-    day_.moved();
+    guarded(day_, [this] {
+        const auto undone = undone_last(day_.book());
+        if (!undone) return say(tr("There is nothing to do again."));
+        const QString what = words::step(undone->what);
+        take_back(undone->by, undone->what.kind, tr("Doing again: %1").arg(what), tr("Done again: %1").arg(what));
+    });
+}
+
+void Desk::take_back(book::StepId step, book::StepKind kind, const QString& doing, const QString& done)
+{
+    const auto undo = [step](Day& day) { return book::undo(day.book(), step); };
+    const bool large = touches_many(kind);
+    const auto undone = large ? away(day_, doing, undo) : undo(day_);
+    if (!undone) return say(words::refused(undone.error()));
+    say(done);
+    if (!large) day_.moved(); // away() moved it already
 }
 
 // What a key would do, by a card: at the bench, where the hands are full.

@@ -118,7 +118,7 @@ private:
     void tell(const book::BookFailure& failure);
     void refresh_place(Place place);
     void show_fresh(Place place); // unless nothing moved since it was shown
-    void take_back();
+    void take_back(book::StepId step, book::StepKind kind, const QString& doing, const QString& done);
     void take_scan(const QString& code);
     void take_foreign(const QString& code);
     bool stops(const shop::Parcel& parcel); // an order of it changed or was called off: says so

@@ -1,18 +1,6 @@
 #include "app/view/row_model.h"
 
-#include <QRegularExpression>
-
 namespace stow::view {
-
-namespace {
-
-const QRegularExpression& spaces()
-{
-    static const QRegularExpression all(QStringLiteral("\\s+"));
-    return all;
-}
-
-} // namespace
 
 int RowModel::rowCount(const QModelIndex& parent) const
 {
@@ -83,7 +71,7 @@ void RowModel::refilter(Words words)
 {
     if (words == Words::changed) words_.clear();
     shown_.clear();
-    const QStringList asked = filter_.toCaseFolded().split(spaces(), Qt::SkipEmptyParts);
+    const QStringList asked = filter_.toCaseFolded().simplified().split(QLatin1Char(' '), Qt::SkipEmptyParts);
     for (std::size_t i = 0; i < rows(); ++i) {
         if (passes(i, asked)) shown_.push_back(i);
     }
@@ -161,7 +149,7 @@ const QString& RowModel::words_of(std::size_t index)
         if (property.metaType().id() == QMetaType::QString)
             words += QLatin1Char(' ') + property.readOnGadget(row(index)).toString();
     }
-    words = words.toCaseFolded().replace(spaces(), QStringLiteral(" "));
+    words = QLatin1Char(' ') + words.toCaseFolded().simplified();
     return words;
 }
 

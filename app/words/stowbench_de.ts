@@ -3158,6 +3158,10 @@
             <source>Taking in %1</source>
             <translation>%1 wird übernommen</translation>
         </message>
+        <message>
+            <source>Checking the orders</source>
+            <translation>Die Bestellungen werden geprüft</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::BeforeSaleController</name>
@@ -3670,6 +3674,14 @@
         <message>
             <source>The shop book works again. See whether the last thing you did is there, and do it again if not.</source>
             <translation>Das Ladenbuch geht wieder. Bitte nachsehen, ob das Letzte da ist, und es sonst noch einmal tun.</translation>
+        </message>
+        <message>
+            <source>Undoing: %1</source>
+            <translation>Rückgängig: %1</translation>
+        </message>
+        <message>
+            <source>Doing again: %1</source>
+            <translation>Wird noch einmal getan: %1</translation>
         </message>
     </context>
     <context>

@@ -22,7 +22,7 @@ struct Measured {
     std::vector<double> frames, events; // ms on the wall
     std::vector<double> frames_cpu, events_cpu;
     QString longest;
-    double longest_ms = 0;
+    double longest_ms = 0, longest_cpu_ms = 0;
 };
 Measured* measuring = nullptr;
 
@@ -40,6 +40,7 @@ void heard(const watch::Held& event)
     (frame ? measuring->frames_cpu : measuring->events_cpu).push_back(ms(event.of_the_processor));
     if (ms(event.on_the_wall) > measuring->longest_ms) {
         measuring->longest_ms = ms(event.on_the_wall);
+        measuring->longest_cpu_ms = ms(event.of_the_processor);
         measuring->longest = event.by;
     }
 }
@@ -71,7 +72,8 @@ public:
                          cell(measured.frames, 0.5), cell(measured.frames, 0.99), cell(measured.frames, 1),
                          cell(measured.frames_cpu, 0.99), cell(measured.frames_cpu, 1), cell(measured.events, 1),
                          cell(measured.events_cpu, 1), std::to_string(rows_alive())});
-        fmt::print(stderr, "{}: longest {:.1f} ms: {}\n", name, measured.longest_ms, measured.longest.toStdString());
+        fmt::print(stderr, "{}: longest {:.1f} ms, of the processor {:.1f}: {}\n", name, measured.longest_ms,
+                   measured.longest_cpu_ms, measured.longest.toStdString());
     }
     void key(const char* name, Qt::Key key, int times = 1, Qt::KeyboardModifiers with = Qt::NoModifier)
     {
@@ -140,9 +142,11 @@ int main(int argc, char** argv)
     bench.steps("Plan: Down", steps, [&] { shop.at().press(Qt::Key_Down); });
     bench.key("Plan: a parcel locked and let go", Qt::Key_L, 4);
     type("Filter the parcels");
+    shop.at().press(Qt::Key_F1); // out of the field
     shop.at().press(Qt::Key_F2);
-    shop.at().press(Qt::Key_O);
     rest(300);
+    shop.at().letter(Qt::Key_O);
+    shop.at().press(Qt::Key_Down);
     bench.key("another outer taken", Qt::Key_Return);
     bench.key("to the Arrivals", Qt::Key_F1);
     shop.at().press(Qt::Key_F, Qt::ControlModifier);
@@ -157,6 +161,7 @@ int main(int argc, char** argv)
     bench.key("to the Bench", Qt::Key_F4);
     bench.key("Bench: a step done", Qt::Key_Space, 2);
     bench.key("Bench: the outer is gone", Qt::Key_B);
+    shop.at().press(Qt::Key_Space); // past the word, if there was no other
     bench.key("to the Hand-over", Qt::Key_F5);
     bench.key("to the Cupboard", Qt::Key_F9);
 
