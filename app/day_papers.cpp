@@ -209,9 +209,8 @@ papers::Document paper_of(const Day& day, PaperKind kind, const std::vector<Pack
         break;
     case PaperKind::customs: // in English, which every office reads; parcels that cross no border have none
         for (const Packet& packet : all) {
-            ParcelCustoms customs = customs_of(day, packet.held);
+            const ParcelCustoms customs = customs_of(day, packet.held);
             if (customs.border == shop::Border::none) continue;
-            customs.data.reprint = reprint_of(day, kind, packet);
             append(document, papers::lay_out(customs.data, blank_of(day), Words(Language::english), measure));
         }
         break;

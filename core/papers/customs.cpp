@@ -263,7 +263,7 @@ Document lay_out(const CustomsData& data, const Blank& blank, const Words& words
     s.line(s.left(), line_y - s.line_height(type::body), words.date(data.date), type::body);
     s.rule(s.left(), s.left() + s.width() / 2, line_y, Role::ink);
     s.line(s.left(), line_y + from_mm(1), std::string(words(Word::date_signature)), type::small);
-    return s.finish(title + " " + data.parcel, title + " · " + data.parcel, data.reprint);
+    return s.finish(title + " " + data.parcel, title + " · " + data.parcel);
 }
 
 } // namespace stow::papers

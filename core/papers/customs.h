@@ -3,7 +3,6 @@
 // OECD (2018), Misuse of Small Parcels for Trade in Counterfeit Goods, annex A, shows; the layout is ours.
 #pragma once
 
-#include "core/papers/reprint.h"
 #include "core/papers/text.h"
 #include "core/papers/words.h"
 #include "core/shop/cupboard.h"
@@ -35,7 +34,6 @@ struct CustomsData {
     std::vector<std::pair<std::string, std::string>> numbers; // asked of the sender, by what they are called
     bool gift_shown = false;                                  // the value on the outside lets a gift out
     Date date;
-    std::optional<Reprint> reprint{};
 };
 
 // Sold goods stay sold goods when the buyer gives them away. Sets are declared as one good where they have customs

@@ -430,16 +430,15 @@ TEST(Reprints, SayWhichPrintAndWhenOnEveryPage)
     HandOverList list = samples::list_of(40);
     NeedList need = samples::reorder();
     MaterialReport report = samples::materials(40);
-    CustomsData customs = samples::customs();
     const auto all = [&](const Words& words) {
         return std::vector<Document>{
-            lay_out(pick, Format::a4, words, measure),   lay_out_by_order(pick, Format::a4, words, measure),
-            lay_out(slip, Format::a4, words, measure),   lay_out(card, Format::a4, words, measure),
-            lay_out(list, Format::a4, words, measure),   lay_out(need, Format::a4, words, measure),
-            lay_out(report, Format::a4, words, measure), lay_out(customs, Format::a4, words, measure)};
+            lay_out(pick, Format::a4, words, measure),  lay_out_by_order(pick, Format::a4, words, measure),
+            lay_out(slip, Format::a4, words, measure),  lay_out(card, Format::a4, words, measure),
+            lay_out(list, Format::a4, words, measure),  lay_out(need, Format::a4, words, measure),
+            lay_out(report, Format::a4, words, measure)};
     };
     for (const Document& first : all(english)) EXPECT_EQ(pages_with(first, "Reprint"), 0) << first.title;
-    pick.reprint = slip.reprint = card.reprint = list.reprint = need.reprint = report.reprint = customs.reprint = third;
+    pick.reprint = slip.reprint = card.reprint = list.reprint = need.reprint = report.reprint = third;
     for (const Document& again : all(english)) {
         EXPECT_EQ(pages_with(again, "Reprint (print 3): 25 November 2026, 15:48"), static_cast<int>(again.pages.size()))
             << again.title;
