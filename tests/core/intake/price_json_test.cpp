@@ -77,7 +77,8 @@ TEST(PriceQuestion, AMemberNamedTwice)
 
 TEST(PriceQuestion, WhatIsNoJson)
 {
-    for (const char* text : {"", "{", "[]", "42", "{\"parcel\":NaN}", "\xff\xfe"}) {
+    EXPECT_EQ(read_price_question("").error().kind, ProblemKind::empty_file);
+    for (const char* text : {"{", "[]", "42", "{\"parcel\":NaN}", "\xff\xfe"}) {
         const auto read = read_price_question(text);
         ASSERT_FALSE(read) << text;
         EXPECT_EQ(read.error().kind, ProblemKind::bad_json) << text;
