@@ -115,6 +115,7 @@ tl::expected<Book, OpenProblem> Book::open(const fs::path& path, Clock clock)
         const Beginning beginning = beginning_of(*db);
         if (beginning == Beginning::unreadable) return problem(OpenFault::unreadable, "cannot be read");
         if (beginning == Beginning::other) return problem(OpenFault::not_a_book, "not an SQLite file");
+        if (::sqlite3_db_readonly(db->getHandle(), "main") == 1) return problem(OpenFault::read_only, "the file");
         const int version = db->execAndGet("PRAGMA user_version").getInt();
         const int mark = db->execAndGet("PRAGMA application_id").getInt();
         const bool fresh = version == 0 && db->execAndGet("SELECT count(*) FROM sqlite_schema").getInt() == 0;

@@ -229,20 +229,10 @@ TEST(EveryPaperPrinted, CarriesThePartsOfItsFontsThatItUses)
     }
 }
 
-// Every paper with a code, as worn as a label: 2 % of the pixels turned over, askew by five degrees, some looks.
-// A scanner is held before the code: so much of the page around it is seen.
-Document before_the_scanner(const DisplayList& page, const Modules& code)
-{
-    constexpr int around = from_mm(15);
-    const int edge = code.side * code.module + 2 * around;
-    DisplayList seen{{edge, edge}, {}};
-    seen.add(page, {around - code.at.x, around - code.at.y});
-    return {"code", {std::move(seen)}};
-}
-
 class CodesOfEveryPaper : public testing::TestWithParam<int> {};
 INSTANTIATE_TEST_SUITE_P(Printers, CodesOfEveryPaper, testing::Values(150, 203, 300));
 
+// Every paper with a code, as worn as a label: 2 % of the pixels turned over, askew by five degrees, some looks.
 TEST_P(CodesOfEveryPaper, AreReadThroughNoiseAndAskew)
 {
     constexpr unsigned looks = 8;

@@ -121,7 +121,11 @@ TEST_P(AtDpi, CodesOfLabelsAreReadThroughNoiseAndAskew)
         LabelData label = samples::abroad_label();
         label.code = code_of_label(label);
         label.marks = {HandlingMark::fragile, HandlingMark::this_way_up};
-        const Rendered rendered(Document{"label", {lay_out(label, english, measure, form)}}, true);
+        const DisplayList page = lay_out(label, english, measure, form);
+        const auto code = std::find_if(page.marks.begin(), page.marks.end(),
+                                       [](const Mark& mark) { return std::holds_alternative<Modules>(mark); });
+        ASSERT_NE(code, page.marks.end());
+        const Rendered rendered(before_the_scanner(page, std::get<Modules>(*code)), true);
         ASSERT_TRUE(rendered.written());
         for (const double degrees : {-5.0, 0.0, 5.0}) {
             std::vector<std::string> codes;

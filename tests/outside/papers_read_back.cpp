@@ -29,6 +29,15 @@ std::optional<QByteArray> output_of(const char* program, const QStringList& argu
 
 } // namespace
 
+papers::Document before_the_scanner(const papers::DisplayList& page, const papers::Modules& code)
+{
+    constexpr int around = papers::from_mm(15);
+    const int edge = code.side * code.module + 2 * around;
+    papers::DisplayList seen{{edge, edge}, {}};
+    seen.add(page, {around - code.at.x, around - code.at.y});
+    return {"code", {std::move(seen)}};
+}
+
 Rendered::Rendered(const papers::Document& document, bool black_only)
     : file_(folder_.filePath(QStringLiteral("paper.pdf")))
 {

@@ -21,6 +21,9 @@ struct PrintedText {
     double left = 0, top = 0, width = 0, height = 0;
 };
 
+// A scanner is held before the code: so much of the page around it is seen.
+papers::Document before_the_scanner(const papers::DisplayList& page, const papers::Modules& code);
+
 class Rendered {
 public:
     // Writes the paper as PDF into a folder of its own.

@@ -224,6 +224,8 @@ TEST(OpenBook, SaysWhenItMayOnlyBeRead)
         return !book && book.error().fault == OpenFault::read_only ? 0 : 1;
     };
     EXPECT_EXIT(::_exit(opens_as_nobody()), testing::ExitedWithCode(0), "");
+    std::filesystem::permissions(path.parent_path(), perms::all);
+    EXPECT_EXIT(::_exit(opens_as_nobody()), testing::ExitedWithCode(0), "") << "only its folder may be written";
     std::filesystem::permissions(path.parent_path(), perms::owner_all);
     EXPECT_EQ(read_file(path), before);
 }

@@ -77,6 +77,7 @@ TEST(PriceQuestion, AMemberNamedTwice)
 
 TEST(PriceQuestion, WhatIsNoJson)
 {
+    EXPECT_EQ(read_price_question("").error().kind, ProblemKind::empty_file);
     for (const char* text : {"{", "[]", "42", "{\"parcel\":NaN}", "\xff\xfe"}) {
         const auto read = read_price_question(text);
         ASSERT_FALSE(read) << text;
