@@ -562,6 +562,23 @@ QString fault_of(const shop::Address& to)
 
 } // namespace
 
+namespace {
+
+// By its code, letter case aside where that leaves no doubt.
+const shop::Good* good_called(const shop::Cupboard& cupboard, const shop::GoodCode& typed)
+{
+    if (const shop::Good* good = cupboard.good(typed)) return good;
+    const shop::Good* found = nullptr;
+    for (const auto& [code, good] : cupboard.goods) {
+        if (text(code.text).compare(text(typed.text), Qt::CaseInsensitive) != 0) continue;
+        if (found != nullptr) return nullptr;
+        found = &good;
+    }
+    return found;
+}
+
+} // namespace
+
 QString ArrivalsController::enterByHand(const QVariantMap& typed)
 {
     shop::Order order;
@@ -588,8 +605,13 @@ QString ArrivalsController::enterByHand(const QVariantMap& typed)
         if (!counted || counted->size() != 1) return tr("“%1” is not a count and a code").arg(part.trimmed());
         shop::OrderLine line;
         line.good = {counted->front().code};
-        line.count = static_cast<int>(counted->front().thousandths / 1000);
-        const shop::Good* good = day_.cupboard().good(line.good);
+        const std::int64_t thousandths = counted->front().thousandths;
+        constexpr std::int64_t most = 9'999;
+        if (thousandths % 1000 != 0 || thousandths <= 0 || thousandths > most * 1000)
+            return tr("“%1”: a count from 1 to %2").arg(part.trimmed()).arg(most);
+        line.count = static_cast<int>(thousandths / 1000);
+        const shop::Good* good = good_called(day_.cupboard(), line.good);
+        if (good != nullptr) line.good = good->code;
         if (good == nullptr) return tr("there is no good with the code %1").arg(text(line.good.text));
         line.title = good->name;
         line.price = good->price;

@@ -172,7 +172,9 @@ void BenchController::show()
     const ParcelStep& now = plan_steps_[static_cast<std::size_t>(current_step_)];
     do_now_ = now.now;
     do_now_more_ = now.pieces > 1 && scanned_ > 0 ? tr("%1 of %2 scanned").arg(scanned_).arg(now.pieces) : now.more;
-    done_words_ = now.kind == ParcelStep::Kind::label ? tr("Stuck on") : tr("Done");
+    done_words_ = now.kind == ParcelStep::Kind::label   ? tr("Stuck on")
+                  : now.kind == ParcelStep::Kind::weigh ? tr("Weigh")
+                                                        : tr("Done");
     weighing_ = now.kind == ParcelStep::Kind::weigh;
     highlight_ = now.highlight;
 
@@ -431,6 +433,12 @@ std::optional<std::filesystem::path> BenchController::print_label()
     emit written(text(paper_key::labels), text(file->string()));
     if (!typed_way(day_, text(paper_key::labels)).isEmpty()) use_labels(day_, 1);
     return file;
+}
+
+bool BenchController::typesWeight() const
+{
+    constexpr int stop = 3;
+    return weighing_ && scale_.isEmpty() && (reading_words_.isEmpty() || verdict_kind_ == stop);
 }
 
 QString BenchController::weightUnit() const

@@ -65,7 +65,8 @@ class BenchController : public QObject {
     Q_PROPERTY(QString address READ address NOTIFY changed)        // large, to copy by hand when the printer is out
     Q_PROPERTY(QString doNow READ doNow NOTIFY changed)            // "Put in the two ink bottles, caps up"
     Q_PROPERTY(QString doNowMore READ doNowMore NOTIFY changed)
-    Q_PROPERTY(QString doneWords READ doneWords NOTIFY changed) // on the button: "Done", "Stuck on"
+    Q_PROPERTY(QString doneWords READ doneWords NOTIFY changed)       // on the button: "Done", "Stuck on"
+    Q_PROPERTY(bool typesWeight READ typesWeight NOTIFY scaleChanged) // the step waits for a weight to be typed
     Q_PROPERTY(int stepCount READ stepCount NOTIFY changed)
     Q_PROPERTY(int currentStep READ currentStep NOTIFY changed)
     Q_PROPERTY(bool weighing READ weighing NOTIFY changed) // the step wants the scale
@@ -123,6 +124,7 @@ public:
     int highlight() const { return highlight_; }
     QString reading() const { return reading_words_; }
     QString weightUnit() const;
+    bool typesWeight() const;
     QString verdict() const { return verdict_; }
     QString verdictMore() const { return verdict_more_; }
     int verdictKind() const { return verdict_kind_; }
@@ -172,7 +174,7 @@ private:
     const ParcelStep* now() const;
     bool settle(const book::Done& done); // false: refused, and said
     void advance(bool scanned = false);
-    bool take(Weight weight);              // recorded, and judged
+    bool take(Weight weight); // recorded, and judged
     void scan_label(const papers::Payload& code, bool same);
     bool overrule(const std::string& why); // the reading that stands is right all the same
     bool keep(Weight weight, bool overridden, const std::string& why);

@@ -135,7 +135,7 @@ QVariantMap GoodsController::good(int index) const
             {QStringLiteral("second"), second},
             {QStringLiteral("third"), third},
             {QStringLiteral("weight"), number(in_grams(good->weight.mean))},
-            {QStringLiteral("spread"), number(in_grams(good->weight.spread))},
+            {QStringLiteral("spread"), number(2 * in_grams(good->weight.spread))},
             {QStringLiteral("turns"), turns_word(good->turns)},
             {QStringLiteral("cushion"), number(in_mm(good->cushion))},
             {QStringLiteral("fragile"), good->fragile},
@@ -194,13 +194,23 @@ QString GoodsController::keep(const QVariantMap& typed)
     const auto weight = typed_weight(value("weight"));
     if (!weight && good.parts.empty()) return tr("the weight is not a number of grams above zero");
     if (weight) good.weight.mean = *weight;
-    good.weight.spread = typed_weight(value("spread")).value_or(Weight{});
+    constexpr Weight most = grams(1'000'000);
+    if (good.weight.mean > most) return tr("the weight is more than %1").arg(words::weight(most));
+    const auto none = [&](const char* key) { return value(key).isEmpty() || value(key) == QLatin1String("0"); };
+    const auto two_sigma = typed_weight(value("spread"));
+    if (!two_sigma && !none("spread")) return tr("“%1” is not a number of grams, give or take").arg(value("spread"));
+    good.weight.spread = {two_sigma.value_or(Weight{}).units / 2}; // as it is shown: 19 times of 20 it is within
     if (good.turns.rule != Turns::Rule::listed) good.turns.rule = turns_rule(value("turns"));
-    good.cushion = typed_length(value("cushion")).value_or(Length{});
+    const auto cushion = typed_length(value("cushion"));
+    if (!cushion && !none("cushion")) return tr("“%1” is not a number of millimetres of cushion").arg(value("cushion"));
+    good.cushion = cushion.value_or(Length{});
     good.fragile = typed.value(QStringLiteral("fragile")).toBool();
     good.liquid = typed.value(QStringLiteral("liquid")).toBool();
     good.shelf = utf8(value("shelf"));
-    good.lowest = value("lowest").toInt();
+    bool number_of_pieces = false;
+    good.lowest = value("lowest").toInt(&number_of_pieces);
+    if (!none("lowest") && (!number_of_pieces || good.lowest < 0))
+        return tr("“%1” is not a number of pieces").arg(value("lowest"));
     good.gtin = utf8(value("gtin"));
     good.price.reset();
     if (!value("price").isEmpty()) {

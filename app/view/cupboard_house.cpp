@@ -9,6 +9,7 @@
 #include "app/words/translations.h"
 #include "core/book/cupboard.h"
 #include "core/book/settings.h"
+#include "core/intake/country_names.h"
 
 #include <QCoreApplication>
 #include <QFile>
@@ -102,11 +103,12 @@ std::vector<Setting> settings()
         {"country",
          HouseController::tr("Country"),
          {},
-         HouseController::tr("two letters, such as DE or NO"),
+         HouseController::tr("its name, or two letters such as DE or NO"),
          [](const House& h) { return text(h.address.country); },
          [](House& h, const QString& t) {
-             h.address.country = utf8(t.toUpper());
-             return h.address.country.size() == 2;
+             const auto code = intake::CountryNames().code(utf8(t));
+             if (code) h.address.country = *code;
+             return code.has_value();
          }},
         {"contact",
          HouseController::tr("Contact"),
@@ -143,6 +145,33 @@ std::vector<Setting> settings()
          HouseController::tr("added before the carrier's limits are checked"),
          [](const House& h) { return number(in_mm(h.bulge)); },
          [](House& h, const QString& t) { return keep_length<&House::bulge>(h, t); }},
+        {"filler",
+         HouseController::tr("Filler"),
+         {},
+         HouseController::tr("the code of the supply that fills what is empty"),
+         [](const House& h) { return text(h.filler.text); },
+         [](House& h, const QString& t) {
+             h.filler = {utf8(t)};
+             return true;
+         }},
+        {"tape",
+         HouseController::tr("Tape"),
+         {},
+         HouseController::tr("the code of the supply that closes cartons"),
+         [](const House& h) { return text(h.tape.text); },
+         [](House& h, const QString& t) {
+             h.tape = {utf8(t)};
+             return true;
+         }},
+        {"label",
+         HouseController::tr("Label"),
+         {},
+         HouseController::tr("the code of the supply that is used up with each label; empty: none"),
+         [](const House& h) { return text(h.label.text); },
+         [](House& h, const QString& t) {
+             h.label = {utf8(t)};
+             return true;
+         }},
         {"overfill", HouseController::tr("Filler over the empty space"), HouseController::tr("%"),
          HouseController::tr("filler settles"), [](const House& h) { return QString::number(h.overfill_percent); },
          [](House& h, const QString& t) { return keep_whole<&House::overfill_percent>(h, t, 0, 100); }},
@@ -239,6 +268,21 @@ std::vector<Setting> settings()
          HouseController::tr("with the damp"), [](const House& h) { return QString::number(h.humidity_percent); },
          [](House& h, const QString& t) { return keep_whole<&House::humidity_percent>(h, t, 0, 50); }},
     };
+}
+
+// What fills, tapes and labels must be there, and be of that kind.
+QString unknown_supply(const shop::Cupboard& cupboard, const shop::House& house)
+{
+    using Kind = shop::SupplyKind;
+    for (const auto& [code, kind] : {std::pair(house.filler, Kind::filler), std::pair(house.tape, Kind::tape),
+                                     std::pair(house.label, Kind::label)}) {
+        if (code.empty()) continue;
+        const shop::Supply* supply = cupboard.supply(code);
+        if (supply == nullptr) return HouseController::tr("there is no supply with the code %1").arg(text(code.text));
+        if (supply->kind != kind)
+            return HouseController::tr("%1 is not of the kind “%2”").arg(text(code.text), supply_kind_name(kind));
+    }
+    return {};
 }
 
 } // namespace
@@ -346,6 +390,7 @@ QString HouseController::set(const QString& key, const QString& typed)
         shop::House house = day_.cupboard().house;
         if (!setting.keep(house, typed)) return tr("“%1” will not do").arg(typed);
         if (house == day_.cupboard().house) return {};
+        if (const QString unknown = unknown_supply(day_.cupboard(), house); !unknown.isEmpty()) return unknown;
         if (const auto done = book::put_house(day_.book(), house); !done) return words::refused(done.error());
         emit said(tr("%1: %2").arg(setting.name, typed));
         day_.moved();

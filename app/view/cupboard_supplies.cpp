@@ -107,13 +107,16 @@ void SuppliesController::refresh()
             row.warning = tr("more was packed than the book knows: count it");
             ++to_count;
         } else if (const auto line = reorder.find(code); line != reorder.end()) {
-            row.warning = tr("reorder %1 from %2").arg(words::amount(line->second.to_order, supply.unit), row.supplier);
+            const QString much = words::amount(line->second.to_order, supply.unit);
+            row.warning =
+                row.supplier.isEmpty() ? tr("reorder %1").arg(much) : tr("reorder %1 from %2").arg(much, row.supplier);
         }
         rows.push_back(std::move(row));
     }
     std::stable_sort(rows.begin(), rows.end(),
                      [](const auto& a, const auto& b) { return a.warning.isEmpty() < b.warning.isEmpty(); });
-    headline_ = to_count > 0      ? tr("%n supplies to count", nullptr, to_count)
+    headline_ = rows.empty()      ? tr("Supplies")
+                : to_count > 0    ? tr("%n supplies to count", nullptr, to_count)
                 : reorder.empty() ? tr("%n supplies, enough of all", nullptr, static_cast<int>(rows.size()))
                                   : tr("%n supplies to reorder", nullptr, static_cast<int>(reorder.size()));
     rows_.show(std::move(rows));

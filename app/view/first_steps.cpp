@@ -45,7 +45,8 @@ void FirstSteps::refresh()
          tr("Your name and address stand on labels, slips and customs papers."),
          tr("Type it in"),
          {},
-         !house.address.name.empty() && !house.address.street.empty()},
+         !house.address.name.empty() && !house.address.street.empty() && !house.address.town.empty() &&
+             !house.address.country.empty()},
         {tr("What you sell"), tr("Each good with its size and weight: one is enough to begin with."),
          tr("Enter a good"), tr("Take in a table"), !cupboard.goods.empty()},
         {tr("What you pack in"),

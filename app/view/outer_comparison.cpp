@@ -79,7 +79,8 @@ std::vector<Fact> all_facts()
              return joined({text(quote.carrier), text(quote.service_name)}, QStringLiteral(", "));
          },
          {}},
-        {OuterComparison::tr("arrives by"), [none](const Plan& p) { return p.chosen ? words::date(p.delivered) : none; },
+        {OuterComparison::tr("arrives by"),
+         [none](const Plan& p) { return p.chosen ? words::date(p.delivered) : none; },
          [](const Plan& p) {
              return p.chosen ? std::optional(static_cast<double>(p.delivered.time_since_epoch().count()))
                              : std::nullopt;
@@ -88,9 +89,11 @@ std::vector<Fact> all_facts()
          [](const Plan& p) { return std::optional(static_cast<double>(p.packaging.minor)); }},
         {OuterComparison::tr("weight"), [](const Plan& p) { return words::weight_and_spread(p.weight); },
          [](const Plan& p) { return std::optional(in_grams(p.weight.mean)); }},
-        {OuterComparison::tr("filler"), [none](const Plan& p) { return p.filler ? words::litres(p.filler_volume) : none; },
-         [](const Plan& p) { return std::optional(in_litres(p.filler_volume)); }},
-        {OuterComparison::tr("empty inside"), [](const Plan& p) { return OuterComparison::tr("%1 %").arg(air_percent(p)); },
+        {OuterComparison::tr("filler"),
+         [none](const Plan& p) { return p.filler ? words::litres(p.filler_volume) : none; },
+         [](const Plan& p) { return p.filler ? std::optional(in_litres(p.filler_volume)) : std::nullopt; }},
+        {OuterComparison::tr("empty inside"),
+         [](const Plan& p) { return OuterComparison::tr("%1 %").arg(air_percent(p)); },
          [](const Plan& p) { return std::optional(static_cast<double>(air_percent(p))); }},
         {OuterComparison::tr("closed"), [](const Plan& p) { return words::size(p.closed); },
          [](const Plan& p) { return std::optional(in_litres(p.closed.x * p.closed.y * p.closed.z)); }},

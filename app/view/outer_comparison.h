@@ -38,6 +38,7 @@ class OuterComparison : public QObject {
     Q_PROPERTY(QString held READ held NOTIFY changed)       // "K3"
     Q_PROPERTY(QString other READ other NOTIFY changed)     // empty: none was looked at
     Q_PROPERTY(QString verdict READ verdict NOTIFY changed) // "K4: 0.40 dearer in all"
+    Q_PROPERTY(bool canHold READ canHold NOTIFY changed)    // the other one holds it
     Q_PROPERTY(bool working READ working NOTIFY changed)
 public:
     explicit OuterComparison(Day& day, QObject* parent = nullptr);
@@ -48,6 +49,7 @@ public:
     QString held() const;
     QString other() const;
     QString verdict() const { return verdict_; }
+    bool canHold() const { return other_ && other_->plan && !working(); }
     bool working() const { return work_.running(); }
 
     void begin(shop::ParcelId parcel);           // holds the outer it has

@@ -138,7 +138,7 @@ void PickController::show()
         QStringList trays;
         int left = row.picked;
         for (const auto& into : line.into) {
-            trays += into.count == 1 ? text(into.tray) : QStringLiteral("%1 %2").arg(text(into.tray)).arg(into.count);
+            trays += into.count == 1 ? text(into.tray) : QStringLiteral("%1 (%2)").arg(text(into.tray)).arg(into.count);
             const int here = std::min(left, into.count);
             left -= here;
             missing[into.tray] += into.count - here;
@@ -175,8 +175,8 @@ void PickController::show()
         const WalkRow& row = walk[static_cast<std::size_t>(next_row_)];
         const int still = row.count - row.picked;
         next_ = tr("%1: %2 × %3").arg(row.shelf).arg(still).arg(row.name);
-        next_trays_ =
-            tr("into %1").arg(row.trays) + (row.personal.isEmpty() ? QString() : QStringLiteral("   ") + row.personal);
+        next_trays_ = tr("into tray %1").arg(row.trays) +
+                      (row.personal.isEmpty() ? QString() : QStringLiteral("   ") + row.personal);
     }
     trays_.show(std::move(trays));
     walk_.show(std::move(walk));

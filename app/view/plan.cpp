@@ -220,7 +220,7 @@ PlanController::Sums PlanController::sums_of(const planning::ParcelPlan& plan)
         sums.postage = price->total;
     sums.packaging = plan.packaging;
     sums.larger = plan.saves_if_larger;
-    sums.filler = plan.filler_volume;
+    if (plan.filler) sums.filler = plan.filler_volume;
     sums.tape = plan.tape;
     return sums;
 }

@@ -176,7 +176,7 @@ intake::Csv table_of(const Kind& kind, const std::map<std::string, QString>& typ
         const std::string column = field.key.toStdString();
         const auto found = typed.find(column);
         csv.headings.push_back(column);
-        row.cells.push_back(found != typed.end() ? utf8(found->second) : std::string());
+        row.cells.push_back(found != typed.end() ? as_in_a_file(found->second, csv.decimal_mark) : std::string());
     }
     csv.rows.push_back(std::move(row));
     return csv;
@@ -280,6 +280,20 @@ void SupplyCard::choose(const QString& key, int option)
     set(key, text(unit ? shop::name_of(units.at(at)) : shop::name_of(shop::all_materials.at(at))));
 }
 
+// The first filler, tape or label is what she fills, tapes and labels with.
+void SupplyCard::use_where_none_is(const shop::Supply& supply)
+{
+    shop::House house = day_.cupboard().house;
+    shop::SupplyCode& used = supply.kind == SupplyKind::filler ? house.filler
+                             : supply.kind == SupplyKind::tape ? house.tape
+                                                               : house.label;
+    const bool one_of_them =
+        supply.kind == SupplyKind::filler || supply.kind == SupplyKind::tape || supply.kind == SupplyKind::label;
+    if (!one_of_them || !used.empty()) return;
+    used = supply.code;
+    if (const auto done = book::put_house(day_.book(), house); !done) emit said(words::refused(done.error()));
+}
+
 bool SupplyCard::keep()
 {
     faults_.clear();
@@ -302,6 +316,7 @@ bool SupplyCard::keep()
         return false;
     }
     emit said(tr("%1 is kept").arg(text(supply.code.text)));
+    use_where_none_is(supply);
     day_.moved();
     return true;
 }

@@ -63,6 +63,7 @@ signals:
 
 private:
     void show();
+    void use_where_none_is(const shop::Supply& supply);
 
     Day& day_;
     int kind_ = 0;

@@ -7,6 +7,7 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <QRegularExpression>
 
 #include <algorithm>
 #include <cmath>
@@ -194,6 +195,17 @@ QString odds(double probability)
     if (probability > 0.4) return Say::tr("as likely as not");
     const auto in = std::lround(1 / std::max(probability, 1e-3));
     return Say::tr("one in %1").arg(in);
+}
+
+std::string as_in_a_file(const QString& typed, char decimal_mark)
+{
+    static const QRegularExpression number(QStringLiteral("^-?\\d+[.,]\\d+$"));
+    std::string said = utf8(typed);
+    if (number.match(typed.trimmed()).hasMatch()) {
+        std::replace_if(
+            said.begin(), said.end(), [](char c) { return c == ',' || c == '.'; }, decimal_mark);
+    }
+    return said;
 }
 
 std::optional<Length> typed_length(const QString& typed)

@@ -50,6 +50,9 @@ QString numbers_of(const Day& day, const std::vector<shop::Piece>& pieces);
 QString minutes_left(TimeOfDay from, TimeOfDay to); // "42 min left", "2 h 10 min left", "12 min ago"
 QString odds(double probability);                   // "one in six"
 
+// A number typed with the other decimal mark, as a file of her locale says it; anything else as it is.
+std::string as_in_a_file(const QString& typed, char decimal_mark);
+
 // As typed, in the locale's way or with a point. Nothing: not understood.
 std::optional<Length> typed_length(const QString& typed); // mm, or with "in" behind it
 std::optional<Weight> typed_weight(const QString& typed); // g, or with kg, oz, lb behind it: "1 lb 12.6 oz"

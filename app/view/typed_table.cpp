@@ -110,7 +110,8 @@ bool TypedTable::keep()
         intake::CsvRow row{i + first_row, {}};
         for (const Column& column : all) {
             const auto typed = typed_[i].find(column.name);
-            row.cells.push_back(typed != typed_[i].end() ? utf8(typed->second) : std::string());
+            row.cells.push_back(typed != typed_[i].end() ? as_in_a_file(typed->second, table.decimal_mark)
+                                                         : std::string());
         }
         table.rows.push_back(std::move(row));
     }
@@ -217,7 +218,7 @@ std::vector<TypedTable::Column> WrappingsTable::columns() const
             {"squeeze_mm", tr("Can be pressed"), mm, 2},
             {"uses", tr("Uses up"), {}, 4},
             {"weight_g", tr("Weight"), g, 2},
-            {"spread_g", tr("give or take"), g, 2},
+            {"spread_g", tr("Spread, one sigma"), g, 2},
             {"seconds", tr("Takes"), tr("s"), 2}};
 }
 

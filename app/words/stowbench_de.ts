@@ -23,6 +23,10 @@
             <source>Enter</source>
             <translation>Enter</translation>
         </message>
+        <message>
+            <source>No good has these words.</source>
+            <translation>Keine Ware hat diese Wörter.</translation>
+        </message>
     </context>
     <context>
         <name>AddressCard</name>
@@ -623,6 +627,14 @@
             <source>Take apart</source>
             <translation>Auseinander</translation>
         </message>
+        <message>
+            <source>Back, it is printed after all</source>
+            <translation>Zurück, es ist doch gedruckt</translation>
+        </message>
+        <message>
+            <source>Esc</source>
+            <translation>Esc</translation>
+        </message>
     </context>
     <context>
         <name>ColumnMatch</name>
@@ -1176,10 +1188,6 @@
             <translation>Wie dieses Haus arbeitet</translation>
         </message>
         <message>
-            <source>Enter keeps a line</source>
-            <translation>Enter behält eine Zeile</translation>
-        </message>
-        <message>
             <source>Command cards</source>
             <translation>Befehlskarten</translation>
         </message>
@@ -1191,12 +1199,23 @@
             <source>Wrappings</source>
             <translation>Einschläge</translation>
         </message>
+        <message>
+            <source>Enter keeps a line and goes on to the next</source>
+            <translation>Enter behält eine Zeile und geht zur nächsten</translation>
+        </message>
     </context>
     <context>
         <name>Main</name>
         <message>
             <source>Stowbench</source>
             <translation>Stowbench</translation>
+        </message>
+    </context>
+    <context>
+        <name>MarkList</name>
+        <message>
+            <source>No row has these words. Esc in the filter shows all.</source>
+            <translation>Keine Zeile hat diese Wörter. Esc im Filter zeigt alle.</translation>
         </message>
     </context>
     <context>
@@ -3162,6 +3181,10 @@
             <source>Checking the orders</source>
             <translation>Die Bestellungen werden geprüft</translation>
         </message>
+        <message>
+            <source>“%1”: a count from 1 to %2</source>
+            <translation>„%1“: eine Anzahl von 1 bis %2</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::BeforeSaleController</name>
@@ -3496,6 +3519,10 @@
         <message>
             <source>Finding an outer for all of it</source>
             <translation>Eine Hülle für alles zusammen wird gesucht</translation>
+        </message>
+        <message>
+            <source>Weigh</source>
+            <translation>Wiegen</translation>
         </message>
     </context>
     <context>
@@ -4104,6 +4131,18 @@
             <source>by shelf</source>
             <translation>nach Regal</translation>
         </message>
+        <message>
+            <source>the weight is more than %1</source>
+            <translation>das Gewicht ist mehr als %1</translation>
+        </message>
+        <message>
+            <source>“%1” is not a number of grams, give or take</source>
+            <translation>„%1“ ist keine Zahl von Gramm, plus oder minus</translation>
+        </message>
+        <message>
+            <source>“%1” is not a number of millimetres of cushion</source>
+            <translation>„%1“ ist keine Zahl von Millimetern Polster</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::Guarded</name>
@@ -4279,10 +4318,6 @@
         <message>
             <source>Country</source>
             <translation>Land</translation>
-        </message>
-        <message>
-            <source>two letters, such as DE or NO</source>
-            <translation>zwei Buchstaben, etwa DE oder NO</translation>
         </message>
         <message>
             <source>Contact</source>
@@ -4515,6 +4550,42 @@
         <message>
             <source>yes or no: a high one for right, two low ones for wrong</source>
             <translation>ja oder nein: ein hoher für richtig, zwei tiefe für falsch</translation>
+        </message>
+        <message>
+            <source>its name, or two letters such as DE or NO</source>
+            <translation>sein Name, oder zwei Buchstaben wie DE oder NO</translation>
+        </message>
+        <message>
+            <source>Filler</source>
+            <translation>Füllung</translation>
+        </message>
+        <message>
+            <source>the code of the supply that fills what is empty</source>
+            <translation>der Code des Packmittels, das Leeres füllt</translation>
+        </message>
+        <message>
+            <source>Tape</source>
+            <translation>Klebeband</translation>
+        </message>
+        <message>
+            <source>the code of the supply that closes cartons</source>
+            <translation>der Code des Packmittels, das Kartons verschließt</translation>
+        </message>
+        <message>
+            <source>Label</source>
+            <translation>Etikett</translation>
+        </message>
+        <message>
+            <source>the code of the supply that is used up with each label; empty: none</source>
+            <translation>der Code des Packmittels, das mit jedem Etikett verbraucht wird; leer: keines</translation>
+        </message>
+        <message>
+            <source>there is no supply with the code %1</source>
+            <translation>es gibt kein Packmittel mit dem Code %1</translation>
+        </message>
+        <message>
+            <source>%1 is not of the kind “%2”</source>
+            <translation>%1 ist nicht von der Art „%2“</translation>
         </message>
     </context>
     <context>
@@ -4754,10 +4825,6 @@
             <translation>%1: %2 × %3</translation>
         </message>
         <message>
-            <source>into %1</source>
-            <translation>in %1</translation>
-        </message>
-        <message>
             <source>Round %1: the papers lie in %2</source>
             <translation>Runde %1: die Papiere liegen in %2</translation>
         </message>
@@ -4808,6 +4875,10 @@
         <message>
             <source>Writing the papers of the round</source>
             <translation>Die Papiere der Runde werden geschrieben</translation>
+        </message>
+        <message>
+            <source>into tray %1</source>
+            <translation>in Kiste %1</translation>
         </message>
     </context>
     <context>
@@ -5792,6 +5863,14 @@
             <source>by supplier</source>
             <translation>nach Lieferant</translation>
         </message>
+        <message>
+            <source>reorder %1</source>
+            <translation>%1 nachbestellen</translation>
+        </message>
+        <message>
+            <source>Supplies</source>
+            <translation>Packmittel</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::SupplyCard</name>
@@ -6010,10 +6089,6 @@
             <translation>Gewicht</translation>
         </message>
         <message>
-            <source>give or take</source>
-            <translation>plus oder minus</translation>
-        </message>
-        <message>
             <source>Takes</source>
             <translation>Dauert</translation>
         </message>
@@ -6031,6 +6106,10 @@
                 <numerusform>%n Einschlag behalten</numerusform>
                 <numerusform>%n Einschläge behalten</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>Spread, one sigma</source>
+            <translation>Streuung, ein Sigma</translation>
         </message>
     </context>
     <context>

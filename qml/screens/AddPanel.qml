@@ -20,7 +20,10 @@ Panel {
 
     function take(index: int) {
         const code = goods.value(index, "code");
-        if (code === undefined) return;
+        if (code === undefined) {
+            fault.text = qsTr("No good has these words.");
+            return;
+        }
         fault.text = controller.addSomething(code, Number.parseInt(count.text) || 1);
         if (fault.text === "") close();
     }

@@ -10,6 +10,9 @@ FocusScope {
 
     signal accepted
 
+    function first() { // wherever she was when it was last open
+        name.forceActiveFocus();
+    }
     function take(address: var) {
         name.text = address.name || "";
         street.text = address.street || "";

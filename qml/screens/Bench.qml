@@ -21,6 +21,10 @@ Page {
     readonly property bool narrow: width < 1000
     property bool apart: false
 
+    function done() { // what the scale says is typed where there is none on a cable
+        if (controller.typesWeight) scale.takeFocus();
+        else controller.done();
+    }
     function overrule() {
         if (controller.verdictKind >= 2) why.ask(controller.verdict);
         else controller.itIsRight("");
@@ -31,7 +35,11 @@ Page {
         event.accepted = true;
         switch (event.key) {
         case Qt.Key_Space:
-            controller.done();
+            done();
+            break;
+        case Qt.Key_Escape:
+            if (controller.address !== "") controller.labelMissing(); // it is not copied
+            else event.accepted = false;
             break;
         case Qt.Key_Backspace:
             controller.back();
@@ -395,7 +403,7 @@ Page {
                     text: screen.controller.doneWords
                     keyHint: qsTr("Space")
                     Layout.fillWidth: true
-                    onClicked: screen.controller.done()
+                    onClicked: screen.done()
                 }
                 Button {
                     size: Theme.benchTarget
@@ -489,6 +497,12 @@ Page {
                 text: qsTr("It stands on the parcel")
                 keyHint: qsTr("Space")
                 onClicked: screen.controller.done()
+            }
+            Button {
+                flat: true
+                text: qsTr("Back, it is printed after all")
+                keyHint: qsTr("Esc")
+                onClicked: screen.controller.labelMissing()
             }
         }
     }

@@ -12,7 +12,7 @@ FocusScope {
 
     function begin(step: int, file: bool) { // one of the first steps: a new one there, or from a file
         turnTo([4, 0, 1, 2][step]); // workshop, goods, supplies, rates
-        page.item.begin(file);
+        page.item.begin(file && step !== 2); // supplies of her own are typed
     }
     onShelfChanged: controller.shelf = shelf
     Component.onCompleted: controller.shelf = shelf

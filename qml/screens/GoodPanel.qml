@@ -276,18 +276,15 @@ Panel {
             Layout.preferredWidth: 64
         }
     }
-    Label {
-        id: fault
-        visible: text !== ""
-        color: Theme.brick
-        font.bold: true
-        wrapMode: Text.Wrap
-        Layout.fillWidth: true
-    }
-    buttons: Button {
-        primary: true
-        text: qsTr("Keep")
-        keyHint: qsTr("Ctrl Enter")
-        onClicked: panel.keep()
-    }
+    buttons: [
+        Button {
+            primary: true
+            text: qsTr("Keep")
+            keyHint: qsTr("Ctrl Enter")
+            onClicked: panel.keep()
+        },
+        FaultWord {
+            id: fault
+        }
+    ]
 }

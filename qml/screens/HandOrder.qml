@@ -31,7 +31,7 @@ Panel {
         close();
     }
 
-    onOpened: address.forceActiveFocus()
+    onOpened: address.first()
 
     AddressCard {
         id: address
@@ -83,23 +83,20 @@ Panel {
         label: qsTr("Message")
         Layout.fillWidth: true
     }
-    Label {
-        id: fault
-        visible: text !== ""
-        color: Theme.brick
-        font.bold: true
-        wrapMode: Text.Wrap
-        Layout.fillWidth: true
-    }
     Shortcut {
         enabled: panel.visible
         sequences: ["Ctrl+Return", "Ctrl+Enter"]
         onActivated: panel.take()
     }
-    buttons: Button {
-        primary: true
-        text: qsTr("Take it in")
-        keyHint: qsTr("Ctrl Enter")
-        onClicked: panel.take()
-    }
+    buttons: [
+        Button {
+            primary: true
+            text: qsTr("Take it in")
+            keyHint: qsTr("Ctrl Enter")
+            onClicked: panel.take()
+        },
+        FaultWord {
+            id: fault
+        }
+    ]
 }

@@ -11,7 +11,7 @@ Page {
     required property HouseController controller
 
     headline: qsTr("How this house works")
-    aside: qsTr("Enter keeps a line")
+    aside: qsTr("Enter keeps a line and goes on to the next")
     footed: false
     named: false
 
@@ -57,6 +57,7 @@ Page {
         clip: true
         model: screen.controller.fields
         boundsBehavior: Flickable.StopAtBounds
+        cacheBuffer: 60 * count // Tab goes through all of them
         delegate: TableRow {
             id: row
             required property int index
@@ -69,6 +70,7 @@ Page {
 
             function take() {
                 entry.forceActiveFocus();
+                entry.selectAll();
             }
 
             implicitHeight: 60
@@ -89,7 +91,16 @@ Page {
                     unit: row.unit
                     fault: row.fault !== ""
                     implicitWidth: 280
-                    onAccepted: row.fault = screen.controller.set(row.key, text)
+                    onActiveFocusChanged: if (activeFocus) list.positionViewAtIndex(row.index, ListView.Contain)
+                    onAccepted: {
+                        row.fault = screen.controller.set(row.key, text);
+                        const next = list.itemAtIndex(row.index + 1);
+                        if (row.fault === "" && next) next.take();
+                    }
+                    Keys.onEscapePressed: {
+                        text = Qt.binding(() => row.value);
+                        list.forceActiveFocus();
+                    }
                     onEditingFinished: if (text !== row.value) row.fault = screen.controller.set(row.key, text)
                 }
                 Label {

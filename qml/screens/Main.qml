@@ -42,27 +42,27 @@ Window {
     Shortcut {
         enabled: window.free
         sequence: "F1"
-        onActivated: window.desk.place = Desk.Arrivals
+        onActivated: window.go(Desk.Arrivals)
     }
     Shortcut {
         enabled: window.free
         sequence: "F2"
-        onActivated: window.desk.place = Desk.Plan
+        onActivated: window.go(Desk.Plan)
     }
     Shortcut {
         enabled: window.free
         sequence: "F3"
-        onActivated: window.desk.place = Desk.Pick
+        onActivated: window.go(Desk.Pick)
     }
     Shortcut {
         enabled: window.free
         sequence: "F4"
-        onActivated: window.desk.place = Desk.Bench
+        onActivated: window.go(Desk.Bench)
     }
     Shortcut {
         enabled: window.free
         sequence: "F5"
-        onActivated: window.desk.place = Desk.HandOver
+        onActivated: window.go(Desk.HandOver)
     }
     Shortcut {
         enabled: window.free && !window.desk.preview.open
@@ -72,7 +72,7 @@ Window {
     Shortcut {
         enabled: window.free
         sequence: "F9"
-        onActivated: window.desk.place = Desk.Cupboard
+        onActivated: window.go(Desk.Cupboard)
     }
     Shortcut {
         enabled: window.free
@@ -103,12 +103,21 @@ Window {
         onActivated: window.close()
     }
 
+    // What is being typed is kept before its place is left.
+    function go(place: int) {
+        if (place === desk.place) return;
+        dayLine.forceActiveFocus();
+        desk.place = place;
+    }
+
     DayLine {
         id: dayLine
+        Keys.forwardTo: places.item ? [places.item] : []
+        Keys.onEscapePressed: stage.forceActiveFocus()
         width: parent.width
         line: window.desk.dayLine
         place: window.desk.place
-        onWent: place => window.desk.place = place
+        onWent: place => window.go(place)
         onFindAsked: find.open()
     }
 
@@ -145,6 +154,8 @@ Window {
 
     NoticeLine {
         id: notice
+        Keys.forwardTo: places.item ? [places.item] : []
+        Keys.onEscapePressed: stage.forceActiveFocus()
         anchors.bottom: parent.bottom
         width: parent.width
         notice: window.desk.notice

@@ -37,6 +37,13 @@ ListView {
     keyNavigationEnabled: true
     Accessible.role: Accessible.List
 
+    Label {
+        anchors.centerIn: parent
+        visible: list.count === 0 && list.rows.filter !== ""
+        text: qsTr("No row has these words. Esc in the filter shows all.")
+        quiet: true
+    }
+
     Keys.onPressed: event => {
         const down = event.key === Qt.Key_Down;
         event.accepted = true;

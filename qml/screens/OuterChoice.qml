@@ -184,7 +184,7 @@ Panel {
             visible: panel.wide
             text: qsTr("Compare with this one")
             keyHint: "C"
-            enabled: panel.comparison.other !== "" && !panel.comparison.working
+            enabled: panel.comparison.canHold
             onClicked: panel.comparison.hold()
         },
         Label {

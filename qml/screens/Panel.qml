@@ -41,7 +41,7 @@ FocusScope {
     Accessible.name: title
     Keys.onEscapePressed: close()
     Keys.onPressed: event => { // the keys of the screen beneath rest
-        if (event.key !== Qt.Key_Tab && event.key !== Qt.Key_Backtab) event.accepted = !event.modifiers;
+        if (event.key !== Qt.Key_Tab && event.key !== Qt.Key_Backtab) event.accepted = !(event.modifiers & (Qt.ControlModifier | Qt.AltModifier | Qt.MetaModifier));
     }
 
     function reveal(item: Item) { // scrolls to it

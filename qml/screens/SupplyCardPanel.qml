@@ -24,7 +24,12 @@ Panel {
         open();
     }
     function keep() {
-        if (card.keep()) close();
+        if (card.keep()) return close();
+        for (let i = 0; i < fields.count; ++i) { // the first that is wrong has the keys
+            if (fields.itemAt(i).fault === "") continue;
+            fields.itemAt(i).take();
+            return;
+        }
     }
 
     Shortcut {
@@ -48,9 +53,14 @@ Panel {
         rowSpacing: 12
         Layout.fillWidth: true
         Repeater {
+            id: fields
             model: panel.card.fields
             ColumnLayout {
                 id: cell
+                function take() {
+                    entry.forceActiveFocus();
+                    entry.input.selectAll();
+                }
                 required property string key
                 required property string label
                 required property string unit
@@ -66,6 +76,7 @@ Panel {
                 Layout.preferredWidth: wide ? 136 : 64
                 Layout.columnSpan: wide ? 2 : 1
                 Field {
+                    id: entry
                     visible: cell.options.length === 0
                     label: cell.label
                     unit: cell.unit

@@ -18,7 +18,10 @@ Panel {
         open();
     }
     function keep() {
-        if (table.keep()) close();
+        if (table.keep()) return close();
+        for (let i = 0; i < cards.count; ++i) {
+            if (cards.itemAt(i).takeFault()) return;
+        }
     }
 
     Shortcut {
@@ -34,9 +37,19 @@ Panel {
         Layout.fillWidth: true
     }
     Repeater {
+        id: cards
         model: panel.table.rows
         ColumnLayout {
             id: card
+
+            function takeFault(): bool { // the first field that is wrong has the keys
+                for (let i = 0; i < fields.count; ++i) {
+                    if (fields.itemAt(i).modelData.fault === "") continue;
+                    fields.itemAt(i).take();
+                    return true;
+                }
+                return false;
+            }
             required property int index
             required property var cells
             required property bool blank
@@ -49,9 +62,14 @@ Panel {
                 rowSpacing: 8
                 Layout.fillWidth: true
                 Repeater {
+                    id: fields
                     model: card.cells
                     ColumnLayout {
                         id: cell
+                        function take() {
+                            entry.forceActiveFocus();
+                            entry.input.selectAll();
+                        }
                         required property var modelData
                         spacing: 4
                         Layout.alignment: Qt.AlignTop
@@ -59,6 +77,7 @@ Panel {
                         Layout.preferredWidth: 72 * modelData.share
                         Layout.columnSpan: Math.min(modelData.share, grid.columns)
                         Field {
+                            id: entry
                             visible: cell.modelData.options.length === 0
                             label: cell.modelData.label
                             unit: cell.modelData.unit
@@ -122,13 +141,8 @@ Panel {
             text: qsTr("One more")
             onClicked: panel.table.add()
         },
-        Label {
+        FaultWord {
             text: panel.table.fault ? "! " + panel.table.fault : ""
-            color: Theme.brick
-            wrapMode: Text.Wrap
-            maximumLineCount: 2
-            Layout.fillWidth: true
-            Accessible.role: Accessible.AlertMessage
         }
     ]
 }
