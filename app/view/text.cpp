@@ -110,7 +110,9 @@ QString inside(const OuterForm& form)
 
 QString number(double value)
 {
-    return QLocale().toString(value, 'g', 8);
+    QLocale plainly;
+    plainly.setNumberOptions(plainly.numberOptions() | QLocale::OmitGroupSeparator); // read back, 1.200 would be 1.2
+    return plainly.toString(value, 'g', 8);
 }
 
 QString material_name(shop::Material material)

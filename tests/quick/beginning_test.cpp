@@ -1,4 +1,5 @@
 // From an empty book to a planned order, by screen alone: a good, the starter rack, an outer of her own, an order.
+#include "core/book/cupboard.h"
 #include "core/book/ledger.h"
 #include "tests/quick/workshop.h"
 
@@ -17,6 +18,7 @@ private slots:
     void says_at_the_field_what_is_wrong_with_a_supply();
     void keeps_of_a_changed_supply_what_the_card_does_not_show();
     void enters_wrappings_and_inserts();
+    void keeps_thousands_as_they_are();
     void can_be_put_away();
     void are_none_for_a_book_that_was_worked_with();
 
@@ -155,6 +157,30 @@ void BeginningTest::keeps_of_a_changed_supply_what_the_card_does_not_show()
     QVERIFY(after.cost == before.cost && after.max_load == before.max_load && after.pack == before.pack);
     QCOMPARE(after.lead_days, before.lead_days);
     QVERIFY(after.reorder_at == before.reorder_at);
+}
+
+// In a locale that writes 1.250 for a thousand and more, a good that is opened and kept stays as it was.
+void BeginningTest::keeps_thousands_as_they_are()
+{
+    const QLocale before;
+    QLocale::setDefault(QLocale(QLocale::German, QLocale::Germany));
+    Workshop shop;
+    shop.furnish();
+    shop::Good heavy = shop.day().cupboard().goods.begin()->second;
+    heavy.weight = {grams(1250), tenth_g(30)};
+    heavy.shape = Block{{mm(1100), mm(200), mm(90)}};
+    QVERIFY(book::put_good(shop.day().book(), heavy));
+    shop.day().moved();
+    view::GoodsController goods(shop.day());
+    goods.refresh();
+    const QVariantMap shown = goods.good(0);
+    QCOMPARE(shown.value(QStringLiteral("code")).toString(), QString::fromStdString(heavy.code.text));
+    const QString fault = goods.keep(shown);
+    QLocale::setDefault(before);
+    QVERIFY2(fault.isEmpty(), qPrintable(fault));
+    const shop::Good* kept = shop.day().cupboard().good(heavy.code);
+    QVERIFY(kept->weight.mean == heavy.weight.mean && kept->weight.spread == heavy.weight.spread);
+    QVERIFY(bounding_size(kept->shape) == bounding_size(heavy.shape));
 }
 
 void BeginningTest::enters_wrappings_and_inserts()
