@@ -117,7 +117,7 @@ void SuppliesController::refresh()
                      [](const auto& a, const auto& b) { return a.warning.isEmpty() < b.warning.isEmpty(); });
     headline_ = rows.empty()      ? tr("Supplies")
                 : to_count > 0    ? tr("%n supplies to count", nullptr, to_count)
-                : reorder.empty() ? tr("%n supplies, enough of all", nullptr, static_cast<int>(rows.size()))
+                : reorder.empty() ? tr("%n supplies, all there", nullptr, static_cast<int>(rows.size()))
                                   : tr("%n supplies to reorder", nullptr, static_cast<int>(reorder.size()));
     rows_.show(std::move(rows));
     if (!looked_at_.empty()) show_detail();

@@ -1203,6 +1203,18 @@
             <source>Enter keeps a line and goes on to the next</source>
             <translation>Enter behält eine Zeile und geht zur nächsten</translation>
         </message>
+        <message>
+            <source>Ctrl I</source>
+            <translation>Strg I</translation>
+        </message>
+        <message>
+            <source>Ctrl W</source>
+            <translation>Strg W</translation>
+        </message>
+        <message>
+            <source>Ctrl K</source>
+            <translation>Strg K</translation>
+        </message>
     </context>
     <context>
         <name>Main</name>
@@ -5700,13 +5712,6 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>%n supplies, enough of all</source>
-            <translation>
-                <numerusform>%n Packmittel, alles da</numerusform>
-                <numerusform>%n Packmittel, alles da</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
             <source>%n supplies to reorder</source>
             <translation>
                 <numerusform>%n nachzubestellen</numerusform>
@@ -5870,6 +5875,13 @@
         <message>
             <source>Supplies</source>
             <translation>Packmittel</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n supplies, all there</source>
+            <translation>
+                <numerusform>%n Packmittel, alles da</numerusform>
+                <numerusform>%n Packmittel, alles da</numerusform>
+            </translation>
         </message>
     </context>
     <context>

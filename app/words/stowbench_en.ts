@@ -559,13 +559,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n supplies, enough of all</source>
-        <translation>
-            <numerusform>%n supply, enough of it</numerusform>
-            <numerusform>%n supplies, enough of all</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n supplies to reorder</source>
         <translation>
             <numerusform>%n supply to reorder</numerusform>
@@ -591,6 +584,13 @@
         <translation>
             <numerusform>; off by %1 a week in %n week it had not seen</numerusform>
             <numerusform>; off by %1 a week in %n weeks it had not seen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n supplies, all there</source>
+        <translation>
+            <numerusform>%n supply, all there</numerusform>
+            <numerusform>%n supplies, all there</numerusform>
         </translation>
     </message>
 </context>

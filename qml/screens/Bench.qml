@@ -491,18 +491,22 @@ Page {
                 width: parent.width
                 wrapMode: Text.Wrap
             }
-            Button {
-                primary: true
-                size: Theme.benchTarget
-                text: qsTr("It stands on the parcel")
-                keyHint: qsTr("Space")
-                onClicked: screen.controller.done()
-            }
-            Button {
-                flat: true
-                text: qsTr("Back, it is printed after all")
-                keyHint: qsTr("Esc")
-                onClicked: screen.controller.labelMissing()
+            Row {
+                spacing: 16
+                Button {
+                    primary: true
+                    size: Theme.benchTarget
+                    text: qsTr("It stands on the parcel")
+                    keyHint: qsTr("Space")
+                    onClicked: screen.controller.done()
+                }
+                Button {
+                    flat: true
+                    size: Theme.benchTarget
+                    text: screen.narrow ? qsTr("Back") : qsTr("Back, it is printed after all")
+                    keyHint: qsTr("Esc")
+                    onClicked: screen.controller.labelMissing()
+                }
             }
         }
     }

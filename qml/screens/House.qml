@@ -23,17 +23,17 @@ Page {
     headRight: [
         Button {
             text: qsTr("Inserts")
-            keyHint: "Ctrl I"
+            keyHint: qsTr("Ctrl I")
             onClicked: rules.begin()
         },
         Button {
             text: qsTr("Wrappings")
-            keyHint: "Ctrl W"
+            keyHint: qsTr("Ctrl W")
             onClicked: wrappings.begin()
         },
         Button {
             text: qsTr("Command cards")
-            keyHint: "Ctrl K"
+            keyHint: qsTr("Ctrl K")
             onClicked: screen.controller.printCommandCards()
         }
     ]

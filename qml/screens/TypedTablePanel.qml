@@ -57,7 +57,7 @@ Panel {
             Layout.fillWidth: true
             GridLayout {
                 id: grid
-                columns: Math.max(4, Math.floor(card.width / 72))
+                columns: Math.max(4, Math.floor(card.width / 64))
                 columnSpacing: 8
                 rowSpacing: 8
                 Layout.fillWidth: true
@@ -74,7 +74,7 @@ Panel {
                         spacing: 4
                         Layout.alignment: Qt.AlignTop
                         Layout.fillWidth: true
-                        Layout.preferredWidth: 72 * modelData.share
+                        Layout.preferredWidth: 64 * modelData.share
                         Layout.columnSpan: Math.min(modelData.share, grid.columns)
                         Field {
                             id: entry
@@ -83,7 +83,7 @@ Panel {
                             unit: cell.modelData.unit
                             text: cell.modelData.typed
                             fault: cell.modelData.fault
-                            implicitWidth: 72
+                            implicitWidth: 64
                             Layout.fillWidth: true
                             input.onTextEdited: panel.table.set(card.index, cell.modelData.column, input.text)
                         }
@@ -99,7 +99,7 @@ Panel {
                             label: cell.modelData.label
                             model: cell.modelData.options
                             currentIndex: cell.modelData.chosen
-                            implicitWidth: 72
+                            implicitWidth: 64
                             Layout.fillWidth: true
                             onActivated: option => panel.table.choose(card.index, cell.modelData.column, option)
                         }
