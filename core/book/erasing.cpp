@@ -223,6 +223,7 @@ void wipe_undone(Book& book, const std::vector<ToErase>& orders)
 {
     if (orders.empty()) return;
     std::vector<shop::OrderKey> keys;
+    keys.reserve(orders.size());
     for (const ToErase& order : orders) keys.push_back(order.key);
     try {
         SQLite::Transaction transaction(book.db(), SQLite::TransactionBehavior::IMMEDIATE);

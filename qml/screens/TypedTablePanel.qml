@@ -85,6 +85,7 @@ Panel {
                             fault: cell.modelData.fault
                             implicitWidth: 64
                             Layout.fillWidth: true
+                            Component.onCompleted: input.cursorPosition = 0 // long names from their beginning
                             input.onTextEdited: panel.table.set(card.index, cell.modelData.column, input.text)
                         }
                         Label {
