@@ -36,8 +36,9 @@ bool only_some_have(PaperKind kind); // parcels that cross a border, gifts: perh
 // One paper a parcel (the pick lists: one for all of them, trays lettered in their order), as it would come out now:
 // what came out before says so. No page: none of them has it.
 papers::Document paper_of(const Day& day, PaperKind kind, const std::vector<shop::ParcelId>& parcels);
-papers::Document paper_of_round(const Day& day, PaperKind kind, const std::vector<book::Tray>& round); // not started yet
-const painting::Palette& palette_of(const Day& day, PaperKind kind); // labels are always black
+papers::Document paper_of_round(const Day& day, PaperKind kind,
+                                const std::vector<book::Tray>& round); // not started yet
+const painting::Palette& palette_of(const Day& day, PaperKind kind);   // labels are always black
 
 // As one PDF in the folder, which is made if need be. Gives the file, or nothing when it cannot be written.
 std::optional<std::filesystem::path> write_paper(const Day& day, PaperKind kind,

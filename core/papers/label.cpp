@@ -347,8 +347,8 @@ DisplayList lay_out(const LabelData& label, const Words& words, const TextMeasur
     if (size == 0) {
         shown.marks.clear();
         tried(mark_rooms.front());
-        if (size == 0) smaller(mark_rooms.front());
     }
+    if (size == 0) smaller(mark_rooms.front());
     if (size == 0) { // no label holds that
         size = smallest_size;
         room = room_with(mark_rooms.front()).value_or(Room{});
