@@ -560,10 +560,6 @@ QString fault_of(const shop::Address& to)
     return {};
 }
 
-} // namespace
-
-namespace {
-
 // By its code, letter case aside where that leaves no doubt.
 const shop::Good* good_called(const shop::Cupboard& cupboard, const shop::GoodCode& typed)
 {
@@ -604,15 +600,14 @@ QString ArrivalsController::enterByHand(const QVariantMap& typed)
         const auto counted = intake::counted_codes(utf8(part), '.');
         if (!counted || counted->size() != 1) return tr("“%1” is not a count and a code").arg(part.trimmed());
         shop::OrderLine line;
-        line.good = {counted->front().code};
         const std::int64_t thousandths = counted->front().thousandths;
         constexpr std::int64_t most = 9'999;
         if (thousandths % 1000 != 0 || thousandths <= 0 || thousandths > most * 1000)
             return tr("“%1”: a count from 1 to %2").arg(part.trimmed()).arg(most);
         line.count = static_cast<int>(thousandths / 1000);
-        const shop::Good* good = good_called(day_.cupboard(), line.good);
-        if (good != nullptr) line.good = good->code;
-        if (good == nullptr) return tr("there is no good with the code %1").arg(text(line.good.text));
+        const shop::Good* good = good_called(day_.cupboard(), {counted->front().code});
+        if (good == nullptr) return tr("there is no good with the code %1").arg(text(counted->front().code));
+        line.good = good->code;
         line.title = good->name;
         line.price = good->price;
         order.lines.push_back(std::move(line));

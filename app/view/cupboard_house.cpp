@@ -42,6 +42,19 @@ bool keep_whole(shop::House& house, const QString& typed, int least, int most)
 }
 
 template <auto Member>
+QString shown_code(const shop::House& house)
+{
+    return text((house.*Member).text);
+}
+
+template <auto Member>
+bool keep_code(shop::House& house, const QString& typed) // whether there is such a supply is asked of the whole house
+{
+    house.*Member = {utf8(typed)};
+    return true;
+}
+
+template <auto Member>
 bool keep_length(shop::House& house, const QString& typed)
 {
     if (typed.trimmed() == QLatin1String("0")) {
@@ -149,29 +162,20 @@ std::vector<Setting> settings()
          HouseController::tr("Filler"),
          {},
          HouseController::tr("the code of the supply that fills what is empty"),
-         [](const House& h) { return text(h.filler.text); },
-         [](House& h, const QString& t) {
-             h.filler = {utf8(t)};
-             return true;
-         }},
+         shown_code<&House::filler>,
+         keep_code<&House::filler>},
         {"tape",
          HouseController::tr("Tape"),
          {},
          HouseController::tr("the code of the supply that closes cartons"),
-         [](const House& h) { return text(h.tape.text); },
-         [](House& h, const QString& t) {
-             h.tape = {utf8(t)};
-             return true;
-         }},
+         shown_code<&House::tape>,
+         keep_code<&House::tape>},
         {"label",
          HouseController::tr("Label"),
          {},
          HouseController::tr("the code of the supply that is used up with each label; empty: none"),
-         [](const House& h) { return text(h.label.text); },
-         [](House& h, const QString& t) {
-             h.label = {utf8(t)};
-             return true;
-         }},
+         shown_code<&House::label>,
+         keep_code<&House::label>},
         {"overfill", HouseController::tr("Filler over the empty space"), HouseController::tr("%"),
          HouseController::tr("filler settles"), [](const House& h) { return QString::number(h.overfill_percent); },
          [](House& h, const QString& t) { return keep_whole<&House::overfill_percent>(h, t, 0, 100); }},

@@ -1,6 +1,7 @@
 #include "app/view/first_steps.h"
 
 #include "app/take_in.h"
+#include "app/view/supply_card.h"
 #include "app/view/taken_words.h"
 #include "app/view/text.h"
 #include "app/words/book.h"
@@ -83,14 +84,10 @@ void FirstSteps::takeStarterRack()
         return;
     }
     emit said(taken_words(take_in(day_, TakeInKind::supplies, file.toStdString())));
-    // What is filled, taped and labelled with unless something else is said.
     shop::House house = day_.cupboard().house;
-    const auto choose = [&](shop::SupplyCode& used, const char* code) {
-        if (used.empty() && day_.cupboard().supply({code}) != nullptr) used = {code};
-    };
-    choose(house.filler, "SHRED");
-    choose(house.tape, "TAPE");
-    choose(house.label, "LABEL-A6");
+    for (const char* code : {"SHRED", "TAPE", "LABEL-A6"}) {
+        if (const shop::Supply* supply = day_.cupboard().supply({code})) use_where_none_is(house, *supply);
+    }
     if (house == day_.cupboard().house) return;
     if (const auto done = book::put_house(day_.book(), house); !done) emit said(words::refused(done.error()));
     day_.moved();

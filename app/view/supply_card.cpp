@@ -280,18 +280,14 @@ void SupplyCard::choose(const QString& key, int option)
     set(key, text(unit ? shop::name_of(units.at(at)) : shop::name_of(shop::all_materials.at(at))));
 }
 
-// The first filler, tape or label is what she fills, tapes and labels with.
-void SupplyCard::use_where_none_is(const shop::Supply& supply)
+void use_where_none_is(shop::House& house, const shop::Supply& supply)
 {
-    shop::House house = day_.cupboard().house;
-    shop::SupplyCode& used = supply.kind == SupplyKind::filler ? house.filler
-                             : supply.kind == SupplyKind::tape ? house.tape
-                                                               : house.label;
-    const bool one_of_them =
-        supply.kind == SupplyKind::filler || supply.kind == SupplyKind::tape || supply.kind == SupplyKind::label;
-    if (!one_of_them || !used.empty()) return;
-    used = supply.code;
-    if (const auto done = book::put_house(day_.book(), house); !done) emit said(words::refused(done.error()));
+    const auto use = [&](shop::SupplyCode& used) {
+        if (used.empty()) used = supply.code;
+    };
+    if (supply.kind == SupplyKind::filler) use(house.filler);
+    if (supply.kind == SupplyKind::tape) use(house.tape);
+    if (supply.kind == SupplyKind::label) use(house.label);
 }
 
 bool SupplyCard::keep()
@@ -316,7 +312,11 @@ bool SupplyCard::keep()
         return false;
     }
     emit said(tr("%1 is kept").arg(text(supply.code.text)));
-    use_where_none_is(supply);
+    shop::House house = day_.cupboard().house;
+    use_where_none_is(house, supply);
+    if (house != day_.cupboard().house) {
+        if (const auto done = book::put_house(day_.book(), house); !done) emit said(words::refused(done.error()));
+    }
     day_.moved();
     return true;
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/view/row_model.h"
+#include "core/shop/house.h"
 #include "core/shop/supplies.h"
 
 #include <map>
@@ -31,6 +32,9 @@ public:
     bool wide = false;
     bool fixed = false; // the code of a supply that is there already
 };
+
+// The first filler, tape or label is what she fills, tapes and labels with.
+void use_where_none_is(shop::House& house, const shop::Supply& supply);
 
 class SupplyCard : public QObject {
     Q_OBJECT
@@ -63,7 +67,6 @@ signals:
 
 private:
     void show();
-    void use_where_none_is(const shop::Supply& supply);
 
     Day& day_;
     int kind_ = 0;

@@ -225,27 +225,40 @@ std::optional<Step> step(const Book& book, StepId id)
     return found;
 }
 
+namespace {
+
+// Asks of the steps from the newest back, few at first, since a long row of undoings is rare: true, it is this one;
+// false, there is none; nothing: the one before.
+template <class Asked>
+std::optional<Step> newest(const Book& book, const Asked& asked)
+{
+    for (std::size_t most = 64;; most *= 8) {
+        const std::vector<Step> found = steps(book, most);
+        for (const Step& step : found) {
+            if (const std::optional<bool> answer = asked(step)) return *answer ? std::optional(step) : std::nullopt;
+        }
+        if (found.size() < most) return std::nullopt;
+    }
+}
+
+} // namespace
+
 std::optional<Step> last_undoable(const Book& book)
 {
-    // Looked for among the newest first; a long row of undoings is rare.
-    for (std::size_t most = 64;; most *= 8) {
-        const std::vector<Step> newest = steps(book, most);
-        for (const Step& step : newest) {
-            if (!step.undoes && !step.undone_by && step.kind != StepKind::erase_buyer) return step;
-        }
-        if (newest.size() < most) return std::nullopt;
-    }
+    return newest(book, [](const Step& step) -> std::optional<bool> {
+        if (step.undoes || step.undone_by || step.kind == StepKind::erase_buyer) return std::nullopt;
+        return true;
+    });
 }
 
 std::optional<Step> last_redoable(const Book& book)
 {
-    for (const Step& step : steps(book, 4096)) {
-        if (!step.undoes && !step.undone_by) return std::nullopt; // something else was done since
-        if (!step.undoes || step.undone_by) continue;
+    return newest(book, [&](const Step& step) -> std::optional<bool> {
+        if (!step.undoes && !step.undone_by) return false; // something else was done since
+        if (!step.undoes || step.undone_by) return std::nullopt;
         const auto undone = book::step(book, *step.undoes);
-        if (undone && !undone->undoes) return step;
-    }
-    return std::nullopt;
+        return undone && !undone->undoes ? std::optional(true) : std::nullopt;
+    });
 }
 
 Done undo(Book& book, StepId id)

@@ -9,8 +9,10 @@ TextField {
     required property RowModel rows
     property Item list: null // gets the keys back
     property bool roomy: true
+    property bool asked: false // for, by its key, where there is no room for it
 
-    visible: roomy || activeFocus || text !== ""
+    visible: roomy || asked || text !== ""
+    onActiveFocusChanged: if (!activeFocus) asked = false
     implicitWidth: roomy ? 180 : 140
     placeholderText: activeFocus ? "" : qsTr("Filter · F6")
     Accessible.description: "F6"
@@ -25,7 +27,7 @@ TextField {
         sequence: "F6"
         enabled: field.parent.visible
         onActivated: {
-            field.visible = true;
+            field.asked = true;
             field.forceActiveFocus();
         }
     }

@@ -197,29 +197,15 @@ void BeginningTest::enters_wrappings_and_inserts()
     shop.at().letter(Qt::Key_5);
     shop.at().press(Qt::Key_W, Qt::ControlModifier);
     shop.at().settle();
-    const auto write_last = [&](const char* field, const QString& words) { // in the blank row, which is the last
-        QQuickItem* last = nullptr;
-        for (QQuickItem* item : shop.at().seen()) {
-            if (AtTheWindow::name_of(item) == QLatin1String(field) &&
-                AtTheWindow::role_of(item) == QAccessible::EditableText)
-                last = item;
-        }
-        QVERIFY2(last != nullptr, field);
-        last->forceActiveFocus(Qt::TabFocusReason);
-        shop.at().type(words);
-        shop.at().settle();
-    };
-    write_last("Code", QStringLiteral("WOOL"));
-    write_last("Name", QStringLiteral("Felt sleeve"));
-    write_last("Adds to length", QStringLiteral("8"));
-    write_last("Uses up", QStringLiteral("2 NOTHING"));
-    write_last("Weight", QStringLiteral("12"));
+    write(shop, "Code", QStringLiteral("WOOL"));
+    write(shop, "Name", QStringLiteral("Felt sleeve"));
+    write(shop, "Adds to length", QStringLiteral("8"));
+    write(shop, "Uses up", QStringLiteral("2 NOTHING"));
+    write(shop, "Weight", QStringLiteral("12"));
     keep(shop);
     QVERIFY2(reads(shop, "NOTHING"), qPrintable(shop.at().all_words())); // no such supply: said at its field
     QCOMPARE(shop.day().cupboard().wrappings.size(), known);
-    write_last("Uses up", QStringLiteral("2 TISSUE"));
-    QMetaObject::invokeMethod(shop.at().focused(), "selectAll");
-    shop.at().type(QStringLiteral("2 TISSUE"));
+    write(shop, "Uses up", QStringLiteral("2 TISSUE"));
     keep(shop);
     QCOMPARE(shop.day().cupboard().wrappings.size(), known + 1);
     const shop::Wrapping* felt = shop.day().cupboard().wrapping({"WOOL"});
@@ -243,7 +229,7 @@ void BeginningTest::enters_wrappings_and_inserts()
     table.choose(blank, QStringLiteral("insert"), 0);
     keep(shop);
     QCOMPARE(shop.day().cupboard().rules.size(), rules); // the value is missing
-    write_last("Value", QStringLiteral("80"));
+    write(shop, "Value", QStringLiteral("80"));
     keep(shop);
     QCOMPARE(shop.day().cupboard().rules.size(), rules + 1);
     QVERIFY(shop.day().cupboard().rules.back().when == shop::HouseRule::When::value_from);
