@@ -172,9 +172,7 @@ void BenchController::show()
     const ParcelStep& now = plan_steps_[static_cast<std::size_t>(current_step_)];
     do_now_ = now.now;
     do_now_more_ = now.pieces > 1 && scanned_ > 0 ? tr("%1 of %2 scanned").arg(scanned_).arg(now.pieces) : now.more;
-    done_words_ = now.kind == ParcelStep::Kind::label   ? tr("Stuck on")
-                  : now.kind == ParcelStep::Kind::weigh ? tr("Weigh")
-                                                        : tr("Done");
+    done_words_ = now.kind == ParcelStep::Kind::label ? tr("Stuck on") : tr("Done");
     weighing_ = now.kind == ParcelStep::Kind::weigh;
     highlight_ = now.highlight;
 

@@ -635,6 +635,10 @@
             <source>Esc</source>
             <translation>Esc</translation>
         </message>
+        <message>
+            <source>Weigh</source>
+            <translation>Wiegen</translation>
+        </message>
     </context>
     <context>
         <name>ColumnMatch</name>
@@ -3531,10 +3535,6 @@
         <message>
             <source>Finding an outer for all of it</source>
             <translation>Eine Hülle für alles zusammen wird gesucht</translation>
-        </message>
-        <message>
-            <source>Weigh</source>
-            <translation>Wiegen</translation>
         </message>
     </context>
     <context>

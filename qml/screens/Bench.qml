@@ -400,7 +400,7 @@ Page {
                 Button {
                     primary: true
                     size: Theme.benchTarget
-                    text: screen.controller.doneWords
+                    text: screen.controller.typesWeight ? qsTr("Weigh") : screen.controller.doneWords
                     keyHint: qsTr("Space")
                     Layout.fillWidth: true
                     onClicked: screen.done()
