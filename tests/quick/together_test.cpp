@@ -20,6 +20,7 @@ private slots:
     void initTestCase();
     void marks_rows_and_treats_them_in_one_step();
     void undoes_and_does_again();
+    void undoes_the_take_in_itself();
     void marks_all_that_the_filter_leaves();
     void sorts_and_keeps_the_row_in_hand();
     void keeps_the_plans_of_several_parcels();
@@ -97,6 +98,30 @@ void TogetherTest::undoes_and_does_again()
     QTRY_VERIFY(at.beginning(QStringLiteral("Again:"), QAccessible::Button));
     at.press(Qt::Key_X);
     QTRY_VERIFY(!at.beginning(QStringLiteral("Again:"), QAccessible::Button));
+}
+
+// Back to before the file was taken in, past orders called off since; and forward again.
+void TogetherTest::undoes_the_take_in_itself()
+{
+    Workshop shop(*arrived_);
+    QVERIFY(shop.open());
+    AtTheWindow& at = shop.at();
+    const auto all = book::orders(shop.book()).size();
+    for (int i = 0; i < 5; ++i) at.letter(Qt::Key_X);
+    QTRY_COMPARE(in(shop, OrderState::called_off).size(), 5U);
+    int back = 0;
+    while (!book::orders(shop.book()).empty() && back < 10) {
+        at.press(Qt::Key_Z, Qt::ControlModifier);
+        at.settle();
+        ++back;
+    }
+    QCOMPARE(back, 7); // the columns that were matched are a step of their own
+    for (int i = 0; i < back; ++i) {
+        at.press(Qt::Key_Y, Qt::ControlModifier);
+        at.settle();
+    }
+    QTRY_COMPARE(book::orders(shop.book()).size(), all);
+    QTRY_COMPARE(in(shop, OrderState::called_off).size(), 5U);
 }
 
 void TogetherTest::marks_all_that_the_filter_leaves()
