@@ -1,6 +1,7 @@
 #include "app/view/rates.h"
 
 #include "app/take_in.h"
+#include "app/view/rate_questions.h"
 #include "app/view/taken_words.h"
 #include "app/view/text.h"
 #include "app/words/book.h"
@@ -8,6 +9,7 @@
 #include "app/words/reasons.h"
 #include "core/book/rate_sheets.h"
 #include "core/book/settings.h"
+#include "core/intake/rate_parts.h"
 #include "core/intake/rate_sheet_csv.h"
 
 #include <QClipboard>
@@ -30,27 +32,6 @@ using intake::TypedPart;
 constexpr const char* remembered_draft = "rates.draft";
 constexpr int spare_rows = 8; // blank, below what is there
 
-struct Chapter {
-    const char* record;
-    QString title, hint;
-};
-
-std::vector<Chapter> chapters()
-{
-    return {
-        {"service", RatesController::tr("Services"),
-         RatesController::tr("tracked / days 2 to 4 / cut-off 16:30 / not sent flammable")},
-        {"zone", RatesController::tr("Zones"), RatesController::tr("DK / DE 20 to 29 / SE 62 / * for all others")},
-        {"format", RatesController::tr("Formats"), RatesController::tr("length to 353 / width to 250 / height to 25")},
-        {"beyond", RatesController::tr("For each kilogram past the last step"),
-         RatesController::tr("service parcel / zone home / grams 31500")},
-        {"volume", RatesController::tr("By volume"),
-         RatesController::tr("service parcel / zone home / grams 20000 / litres 20")},
-        {"surcharge", RatesController::tr("Surcharges"),
-         RatesController::tr("longer than 450 / rolls / service packet")},
-        {"holiday", RatesController::tr("Holidays"), RatesController::tr("from 2026-12-24 / until 2026-12-26")}};
-}
-
 // What she sends to: for zones that forget a country.
 std::vector<std::string> countries(const Day& day)
 {
@@ -67,14 +48,35 @@ bool blank(const intake::TypedRow& row)
            std::all_of(row.prices.begin(), row.prices.end(), [](const std::string& p) { return p.empty(); });
 }
 
+bool blank(const TypedPart& p)
+{
+    return p.name.empty() && p.amount.empty() && p.details.empty();
+}
+
+// Which of the values the reader objects to; -1: none of them, or it does not say.
+int faulty_value(const TypedPart& part, const std::string& objected)
+{
+    if (objected.empty()) return -1;
+    const auto values = intake::part_values(part.record, part.details);
+    for (std::size_t i = 0; i < values.size(); ++i) {
+        std::vector<std::string> alone(values.size());
+        alone[i] = values[i];
+        if (intake::part_details(part.record, alone).find(objected) != std::string::npos) return static_cast<int>(i);
+    }
+    return -1;
+}
+
 // The rows of a table that say something, in the order she typed them.
 intake::TypedSheet without_blanks(intake::TypedSheet sheet)
 {
     for (intake::TypedTable& table : sheet.tables) {
-        table.rows.erase(std::remove_if(table.rows.begin(), table.rows.end(), blank), table.rows.end());
+        table.rows.erase(std::remove_if(table.rows.begin(), table.rows.end(),
+                                        [](const intake::TypedRow& row) { return blank(row); }),
+                         table.rows.end());
     }
-    const auto empty = [](const TypedPart& p) { return p.name.empty() && p.amount.empty() && p.details.empty(); };
-    sheet.parts.erase(std::remove_if(sheet.parts.begin(), sheet.parts.end(), empty), sheet.parts.end());
+    sheet.parts.erase(
+        std::remove_if(sheet.parts.begin(), sheet.parts.end(), [](const TypedPart& p) { return blank(p); }),
+        sheet.parts.end());
     sheet.tables.erase(std::remove_if(sheet.tables.begin(), sheet.tables.end(),
                                       [](const intake::TypedTable& t) { return t.rows.empty(); }),
                        sheet.tables.end());
@@ -152,6 +154,7 @@ void RatesController::lay(intake::TypedSheet sheet)
 {
     draft_ = std::move(sheet);
     open_ = true;
+    asked_.clear(); // the language may be another
     service_ = 0;
     // The first table that has prices is looked at first.
     const auto formats = draft_.names("format");
@@ -218,17 +221,25 @@ void RatesController::show_parts()
     // In chapters, each with a blank row at its end.
     std::vector<TypedPart> ordered;
     std::vector<PartRow> rows;
-    for (const Chapter& chapter : chapters()) {
+    for (const RateChapter& chapter : rate_chapters()) {
         QString title = chapter.title;
         const auto add = [&](const TypedPart& part) {
             ordered.push_back(part);
-            rows.push_back(
-                {text(part.record), text(part.name), text(part.amount), text(part.details), {}, title, chapter.hint});
+            rows.push_back({text(part.record),
+                            text(part.name),
+                            text(part.amount),
+                            values_shown(part),
+                            {},
+                            -1,
+                            title,
+                            chapter.one,
+                            chapter.named,
+                            chapter.amount,
+                            chapter.example});
             title.clear();
         };
         for (const TypedPart& part : draft_.parts) {
-            const bool empty = part.name.empty() && part.amount.empty() && part.details.empty();
-            if (part.record == chapter.record && !empty) add(part);
+            if (part.record == chapter.record && !blank(part)) add(part);
         }
         add({chapter.record, {}, {}, {}});
     }
@@ -243,13 +254,19 @@ void RatesController::check()
     problems_.clear();
     facts_.clear();
     read_ = intake::read(draft_);
-    std::map<std::size_t, QString> part_faults;
+    struct PartFault {
+        QString words;
+        int value = -1;
+    };
+    std::map<std::size_t, PartFault> part_faults;
     std::map<std::size_t, QString> cell_faults; // of the table in sight, by row
     const auto here = static_cast<std::size_t>(&table() - draft_.tables.data());
     for (const TypedFault& fault : read_.faults) {
         const QString what = words::what_is_wrong({{}, 0, {}, fault.kind, fault.value, fault.detail, true});
         const bool cell = fault.at == TypedFault::At::price || fault.at == TypedFault::At::row;
-        if (fault.at == TypedFault::At::part) part_faults[fault.part] = what;
+        if (fault.at == TypedFault::At::part) {
+            part_faults[fault.part] = {what, faulty_value(draft_.parts[fault.part], fault.value)};
+        }
         if (cell && fault.part == here) {
             cell_faults[fault.row] +=
                 QStringLiteral(" %1 ").arg(fault.at == TypedFault::At::row ? 0 : static_cast<int>(fault.zone) + 1);
@@ -257,7 +274,7 @@ void RatesController::check()
         QString where = tr("the sheet");
         if (fault.at == TypedFault::At::part) {
             const TypedPart& part = draft_.parts[fault.part];
-            where = joined({text(part.record), text(part.name)}, QStringLiteral(" "));
+            where = joined({parts_.all()[fault.part].one, text(part.name)}, QStringLiteral(" "));
         } else if (cell) {
             const intake::TypedTable& of = draft_.tables[fault.part];
             where = joined({text(of.service), text(of.format), tr("row %1").arg(fault.row + 1)}, QStringLiteral(", "));
@@ -289,9 +306,10 @@ void RatesController::check()
     });
     for (std::size_t i = 0; i < parts_.all().size(); ++i) {
         PartRow row = parts_.all()[i];
-        const QString fault = part_faults.count(i) > 0 ? part_faults[i] : QString();
-        if (row.fault == fault) continue;
-        row.fault = fault;
+        const PartFault fault = part_faults.count(i) > 0 ? part_faults[i] : PartFault{};
+        if (row.fault == fault.words && row.faulty == fault.value) continue;
+        row.fault = fault.words;
+        row.faulty = fault.value;
         parts_.change(i, std::move(row));
     }
     for (std::size_t i = 0; i < grid_.all().size(); ++i) {
@@ -429,11 +447,36 @@ void RatesController::paste(int row, int column)
 void RatesController::setPart(int row, const QString& what, const QString& typed)
 {
     if (row < 0 || row >= static_cast<int>(draft_.parts.size())) return;
+    PartRow shown = parts_.all()[static_cast<std::size_t>(row)];
+    if (what == QLatin1String("name")) shown.name = typed;
+    if (what == QLatin1String("amount")) shown.amount = typed;
+    part_typed(row, std::move(shown));
+}
+
+void RatesController::setValue(int row, int value, const QString& typed)
+{
+    if (row < 0 || row >= static_cast<int>(draft_.parts.size())) return;
+    PartRow shown = parts_.all()[static_cast<std::size_t>(row)];
+    if (value < 0 || value >= shown.values.size() || shown.values[value] == typed) return;
+    shown.values[value] = typed;
+    part_typed(row, std::move(shown));
+}
+
+QVariantList RatesController::asked(const QString& record)
+{
+    // Asked for by every part of a sheet on the table.
+    QVariantList& known = asked_[record];
+    if (known.isEmpty()) known = rate_questions(record);
+    return known;
+}
+
+void RatesController::part_typed(int row, PartRow shown)
+{
     TypedPart& part = draft_.parts[static_cast<std::size_t>(row)];
     const std::string before = part.name;
-    if (what == QLatin1String("name")) part.name = utf8(typed);
-    if (what == QLatin1String("amount")) part.amount = utf8(typed);
-    if (what == QLatin1String("details")) part.details = utf8(typed);
+    part.name = utf8(shown.name);
+    part.amount = utf8(shown.amount);
+    part.details = details_typed(part.record, shown.values);
     // A new name goes with the prices that stand under the old one.
     if (part.name != before && !before.empty()) {
         for (intake::TypedTable& table : draft_.tables) {
@@ -441,20 +484,18 @@ void RatesController::setPart(int row, const QString& what, const QString& typed
             if (part.record == "format" && table.format == before) table.format = part.name;
         }
     }
-    PartRow shown = parts_.all()[static_cast<std::size_t>(row)];
-    shown.name = text(part.name);
-    shown.amount = text(part.amount);
-    shown.details = text(part.details);
+    const bool empty = blank(part);
+    PartRow more = shown;
+    more.name = more.amount = more.fault = more.chapter = QString();
+    more.values.fill(QString());
+    more.faulty = -1;
     parts_.change(static_cast<std::size_t>(row), std::move(shown));
     // The last of a chapter is in use now: another blank one is put behind it.
     const auto next = static_cast<std::size_t>(row) + 1;
     const bool last = next == draft_.parts.size() || draft_.parts[next].record != part.record;
-    if (last && !(part.name.empty() && part.amount.empty() && part.details.empty())) {
-        const TypedPart more{part.record, {}, {}, {}};
-        PartRow blank_row = parts_.all()[static_cast<std::size_t>(row)];
-        blank_row = {blank_row.record, {}, {}, {}, {}, {}, blank_row.hint};
-        draft_.parts.insert(draft_.parts.begin() + row + 1, more);
-        parts_.insert(next, std::move(blank_row));
+    if (last && !empty) {
+        draft_.parts.insert(draft_.parts.begin() + row + 1, TypedPart{utf8(more.record), {}, {}, {}});
+        parts_.insert(next, std::move(more));
     }
     show_grid();
     check();

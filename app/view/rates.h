@@ -6,6 +6,8 @@
 
 #include <QUrl>
 
+#include <map>
+
 namespace stow {
 class Day;
 }
@@ -23,19 +25,28 @@ public:
     QString faulty;     // columns that are wrong, as " 0 2 ": 0 the weight, then the zones
 };
 
-struct PartRow { // a service, zone, format, surcharge...
+struct PartRow { // a service, zone, format, surcharge
     Q_GADGET
     Q_PROPERTY(QString record MEMBER record)
     Q_PROPERTY(QString name MEMBER name)
     Q_PROPERTY(QString amount MEMBER amount)
-    Q_PROPERTY(QString details MEMBER details)
+    Q_PROPERTY(QStringList values MEMBER values)
     Q_PROPERTY(QString fault MEMBER fault)
+    Q_PROPERTY(int faulty MEMBER faulty)
     Q_PROPERTY(QString chapter MEMBER chapter)
-    Q_PROPERTY(QString hint MEMBER hint)
+    Q_PROPERTY(QString one MEMBER one)
+    Q_PROPERTY(bool named MEMBER named)
+    Q_PROPERTY(QString amountLabel MEMBER amount_label)
+    Q_PROPERTY(QString amountExample MEMBER amount_example)
 public:
-    QString record, name, amount, details, fault;
+    QString record, name, amount;
+    QStringList values; // as she typed them, by word (intake::part_words)
+    QString fault;
+    int faulty = -1; // the value that is wrong
     QString chapter; // over the first of its kind
-    QString hint;    // what its details may say
+    QString one;     // what it is called
+    bool named = true;
+    QString amount_label, amount_example;
 };
 
 class RatesController : public QObject {
@@ -98,7 +109,9 @@ public:
     Q_INVOKABLE void setCell(int row, int column, const QString& typed); // column 0: the weight
     Q_INVOKABLE bool tableInClipboard() const;   // more than one cell; one alone is for the field itself
     Q_INVOKABLE void paste(int row, int column); // the rows are made anew
-    Q_INVOKABLE void setPart(int row, const QString& what, const QString& typed);
+    Q_INVOKABLE void setPart(int row, const QString& what, const QString& typed); // "name", "amount"
+    Q_INVOKABLE void setValue(int row, int value, const QString& typed);          // of a word alone: blank or not
+    Q_INVOKABLE QVariantList asked(const QString& record);                        // rate_questions.h
     // "250 180 90 812 DE 20095": three sizes in mm, grams, country, postcode; perhaps "roll" or "mailer".
     Q_INVOKABLE void tryParcel(const QString& typed);
     void refresh();
@@ -117,6 +130,7 @@ private:
     void try_parcel();
     void remember_draft();
     intake::TypedTable& table();
+    void part_typed(int row, PartRow shown);
 
     Day& day_;
     QStringList sheets_, problems_, tried_;
@@ -127,6 +141,7 @@ private:
     intake::ReadSheet read_;
     Rows<GridRow> grid_;
     Rows<PartRow> parts_;
+    std::map<QString, QVariantList> asked_;
 };
 
 } // namespace stow::view

@@ -58,7 +58,7 @@ private:
         const bool zero = v.is_number_float() ? v.get<double>() == 0 : *units == 0;
         if (below || (zero && !may_be_zero)) refuse(ProblemKind::not_positive, path, text);
         if (*units == 0 && !may_be_zero) refuse(ProblemKind::out_of_range, path, text); // rounded away
-        if (*units > most) refuse(ProblemKind::out_of_range, path, text, "at most " + unscaled(most, places));
+        if (*units > most) refuse(ProblemKind::out_of_range, path, text, "≤ " + unscaled(most, places));
         return *units;
     }
     Length length(const Json& v, const std::string& path, Rounding rounding, bool may_be_zero = false) const
@@ -75,7 +75,7 @@ private:
         const auto down = scaled(v.dump(), 0, Rounding::down), up = scaled(v.dump(), 0, Rounding::up);
         if (!down || down != up) refuse(ProblemKind::out_of_range, path, v.dump(), "a whole number");
         if (*down < least) refuse(ProblemKind::not_positive, path, v.dump());
-        if (*down > most) refuse(ProblemKind::out_of_range, path, v.dump(), "at most " + std::to_string(most));
+        if (*down > most) refuse(ProblemKind::out_of_range, path, v.dump(), "≤ " + std::to_string(most));
         return *down;
     }
     static std::string text(const Json& v, const std::string& path)
@@ -151,7 +151,7 @@ private:
     std::vector<Item> items(const Json& v, const std::string& path, std::int64_t times, int depth)
     {
         if (depth > limits_.nesting)
-            refuse(ProblemKind::out_of_range, path, {}, "at most " + std::to_string(limits_.nesting));
+            refuse(ProblemKind::out_of_range, path, {}, "≤ " + std::to_string(limits_.nesting));
         list(v, path);
         std::vector<Item> all;
         std::set<std::string> ids;
@@ -171,7 +171,7 @@ private:
         pieces_ += times * item.count;
         if (pieces_ > limits_.pieces) {
             refuse(ProblemKind::out_of_range, m.at("count"), std::to_string(pieces_),
-                   "at most " + std::to_string(limits_.pieces));
+                   "≤ " + std::to_string(limits_.pieces));
         }
         if (const Json* w = m.find("top_load_g")) item.top_load = weight(*w, m.at("top_load_g"), Rounding::down);
         if (const Json* f = m.find("fragile")) item.fragile = yes_or_no(*f, m.at("fragile"));

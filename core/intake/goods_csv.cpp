@@ -67,7 +67,7 @@ void read_parts(Row& row, shop::Good& good, char decimal_mark)
     else {
         for (const CountedCode& part : *parts) {
             if (part.thousandths % 1000 != 0 || part.thousandths > 500'000) {
-                row.note(ProblemKind::out_of_range, "parts", "1 to 500");
+                row.note(ProblemKind::out_of_range, "parts", "1–500");
                 return;
             }
             good.parts.push_back({{part.code}, static_cast<int>(part.thousandths / 1000)});
@@ -89,7 +89,7 @@ void read_codes(Row& row, shop::Good& good, const shop::Cupboard& known)
     if (!good.gtin.empty() && !shop::gtin_ok(good.gtin)) row.note(ProblemKind::bad_check_digit, "gtin");
     good.hs_code = row.text("hs_code");
     if (!good.hs_code.empty() && !is_hs_code(good.hs_code))
-        row.note(ProblemKind::out_of_range, "hs_code", "6 to 10 digits");
+        row.note(ProblemKind::out_of_range, "hs_code", "000000–0000000000");
     good.origin = row.text("origin");
     if (!good.origin.empty() && !shop::is_country(good.origin)) row.note(ProblemKind::unknown_country, "origin");
 }
@@ -139,7 +139,7 @@ Taken<shop::Good> read_goods(const Csv& csv, const shop::Cupboard& known)
         shop::Good good = read_good(row, known, csv.decimal_mark);
         for (const shop::SetPart& part : good.parts) {
             if (part.good == good.code || (in_file.count(part.good) == 0 && known.good(part.good) == nullptr))
-                row.unknown_code("parts", part.good.text);
+                row.note_part(ProblemKind::unknown_code, "parts", part.good.text);
         }
         if (!good.code.empty() && !read.insert(good.code).second) row.note(ProblemKind::duplicate, "code");
         if (row.sound()) taken.rows.push_back(std::move(good));

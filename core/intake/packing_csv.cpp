@@ -39,7 +39,7 @@ shop::Wrapping read_wrapping(Row& row, const shop::Cupboard& known, char decimal
         row.note(ProblemKind::not_a_number, "uses", "0.6 CODE + CODE");
     else {
         for (const CountedCode& use : *uses) {
-            if (known.supply({use.code}) == nullptr) row.unknown_code("uses", use.code);
+            if (known.supply({use.code}) == nullptr) row.note_part(ProblemKind::unknown_code, "uses", use.code);
             wrapping.uses.push_back({{use.code}, {use.thousandths}});
         }
     }

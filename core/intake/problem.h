@@ -21,7 +21,7 @@ enum class ProblemKind {
     missing_value,
     not_a_number,
     not_positive, // a size, weight or count must be above zero
-    out_of_range,
+    out_of_range, // detail: what is in range, in figures and signs that need no language
     not_a_date,
     unknown_word, // detail: the words that are allowed
     unknown_code, // refers to a good, supply or wrapping that is not there

@@ -2,6 +2,7 @@
 
 #include "core/intake/csv.h"
 #include "core/intake/rate_details.h"
+#include "core/intake/rate_parts.h"
 #include "core/intake/rate_sheet_csv.h"
 #include "core/intake/text_encoding.h"
 #include "core/measure/decimal.h"
@@ -147,6 +148,13 @@ private:
     std::vector<TypedFault> origins_; // by row of the text, its heading left out
 };
 
+// With its details as part_details would have them, so that what is typed again as it was is the same.
+TypedPart in_order(TypedPart part)
+{
+    part.details = part_details(part.record, part_values(part.record, part.details));
+    return part;
+}
+
 TypedPart typed_part(const std::string& record, const std::string& csv_text)
 {
     // One line of the writer, taken apart again: record, name, service, zone, format, grams, price, percent, from...
@@ -160,11 +168,11 @@ TypedPart typed_part(const std::string& record, const std::string& csv_text)
         part.name = c.at(2);
         part.amount = c.at(1) == c.at(2) ? std::string() : c.at(1);
         if (!c.at(7).empty()) part.details += " / tax " + c.at(7);
-        return part;
+        return in_order(std::move(part));
     }
     if (record == "zone" || record == "format") {
         part.name = c.at(record == "zone" ? 3 : 4);
-        return part;
+        return in_order(std::move(part));
     }
     part.name = c.at(1);
     part.amount = c.at(7).empty() ? c.at(6) : c.at(7) + " %";
@@ -175,7 +183,7 @@ TypedPart typed_part(const std::string& record, const std::string& csv_text)
         if (!cell.empty()) first += (first.empty() ? "" : " / ") + std::string(word) + cell;
     }
     part.details = first + (first.empty() || part.details.empty() ? "" : " / ") + part.details;
-    return part;
+    return in_order(std::move(part));
 }
 
 } // namespace

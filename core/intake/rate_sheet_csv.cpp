@@ -123,7 +123,7 @@ private:
         if (!read)
             row.note(ProblemKind::not_a_number, "percent");
         else if (*read > most_permille)
-            row.note(ProblemKind::out_of_range, "percent");
+            row.note(ProblemKind::out_of_range, "percent", "≤ " + short_number(most_permille, 1));
         return read;
     }
 
@@ -134,7 +134,8 @@ private:
         if (price && price->currency != sheet_.currency) {
             row.note(ProblemKind::unknown_currency, "price", "the sheet is in " + sheet_.currency.code());
         }
-        if (price && price->minor > most_minor) row.note(ProblemKind::out_of_range, "price");
+        if (price && price->minor > most_minor)
+            row.note(ProblemKind::out_of_range, "price", "≤ " + unscaled(most_minor, sheet_.currency.places()));
         return price.value_or(Money{0, sheet_.currency});
     }
 
@@ -167,7 +168,8 @@ private:
         s.tax_permille = permille(row);
         const std::string details = row.text("details");
         for (const std::string_view phrase : phrases(details)) {
-            if (!service_detail(phrase, s)) row.note(ProblemKind::unknown_word, "details", std::string(service_words));
+            if (!service_detail(phrase, s))
+                row.note_part(ProblemKind::unknown_word, "details", std::string(phrase), std::string(service_words));
         }
         if (holds(sheet_.services, &Service::code, s.code)) row.note(ProblemKind::duplicate, "service");
         if (row.sound()) sheet_.services.push_back(std::move(s));
@@ -266,7 +268,7 @@ private:
             if (place)
                 places.push_back(*place);
             else
-                row.note(ProblemKind::unknown_country, "details", std::string(phrase));
+                row.note_part(ProblemKind::unknown_country, "details", std::string(phrase));
         }
         if (!row.sound()) return;
         auto zone =
@@ -293,7 +295,8 @@ private:
         f.name = row.needed_text("format");
         const std::string details = row.text("details");
         for (const std::string_view phrase : phrases(details)) {
-            if (!format_detail(phrase, f)) row.note(ProblemKind::unknown_word, "details", std::string(format_words));
+            if (!format_detail(phrase, f))
+                row.note_part(ProblemKind::unknown_word, "details", std::string(phrase), std::string(format_words));
         }
         if (holds(sheet_.formats, &Format::name, f.name)) row.note(ProblemKind::duplicate, "format");
         if (row.sound()) sheet_.formats.push_back(std::move(f));
@@ -395,7 +398,8 @@ private:
         const auto from = date(row, "from"), until = date(row, "until");
         if (row.blank("from")) row.note(ProblemKind::missing_value, "from");
         constexpr std::chrono::days longest{366};
-        if (from && until && (*until < *from || *until - *from > longest)) row.note(ProblemKind::out_of_range, "until");
+        if (from && until && (*until < *from || *until - *from > longest))
+            row.note(ProblemKind::out_of_range, "until", "≥ " + to_text(*from) + ", ≤ " + to_text(*from + longest));
         if (!row.sound()) return;
         for (Date day = *from; day <= until.value_or(*from); day += std::chrono::days(1))
             sheet_.holidays.push_back(day);
@@ -434,7 +438,7 @@ private:
         const std::string details = row.text("details");
         for (const std::string_view phrase : phrases(details)) {
             if (!surcharge_detail(phrase, s))
-                row.note(ProblemKind::unknown_word, "details", std::string(surcharge_words));
+                row.note_part(ProblemKind::unknown_word, "details", std::string(phrase), std::string(surcharge_words));
         }
         if (row.sound()) sheet_.surcharges.push_back(std::move(s));
     }

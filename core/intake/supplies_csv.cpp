@@ -63,7 +63,7 @@ Length inside(Row& row, std::string_view column)
 void check_walls(Row& row, Length inner, Length outer, std::string_view column)
 {
     if (row.sound() && outer < inner)
-        row.note(ProblemKind::out_of_range, column, "at least " + unscaled(inner.units, 1) + " mm");
+        row.note(ProblemKind::out_of_range, column, "≥ " + unscaled(inner.units, 1) + " mm");
 }
 
 void read_cut_heights(Row& row, OuterForm& form, char decimal_mark)
@@ -79,7 +79,7 @@ void read_cut_heights(Row& row, OuterForm& form, char decimal_mark)
             return;
         }
         if (*height <= 0 || *height >= form.inner.z.units) {
-            row.note(ProblemKind::out_of_range, "cut_heights_mm", "below " + unscaled(form.inner.z.units, 1) + " mm");
+            row.note(ProblemKind::out_of_range, "cut_heights_mm", "< " + unscaled(form.inner.z.units, 1) + " mm");
             return;
         }
         form.cut_heights.push_back({*height});

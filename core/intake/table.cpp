@@ -60,10 +60,10 @@ void Row::note(ProblemKind kind, std::string_view column, std::string detail, bo
     sound_ = sound_ && !stops;
 }
 
-void Row::unknown_code(std::string_view column, std::string code)
+void Row::note_part(ProblemKind kind, std::string_view column, std::string value, std::string detail)
 {
     table_->problems_.push_back(
-        {table_->csv_->file, row_->line, std::string(column), ProblemKind::unknown_code, std::move(code), {}, true});
+        {table_->csv_->file, row_->line, std::string(column), kind, std::move(value), std::move(detail), true});
     sound_ = false;
 }
 
@@ -83,7 +83,7 @@ std::optional<std::int64_t> Row::number(std::string_view column, int places, Rou
     else if (*value < 0 || (*value == 0 && !range.zero))
         note(ProblemKind::not_positive, column);
     else if (*value > range.most)
-        note(ProblemKind::out_of_range, column, "at most " + unscaled(range.most, places));
+        note(ProblemKind::out_of_range, column, "≤ " + unscaled(range.most, places));
     else
         return value;
     return std::nullopt;
@@ -110,7 +110,7 @@ std::optional<int> Row::whole(std::string_view column, int least, int most)
     else if (least == 1 && *value < 1)
         note(ProblemKind::not_positive, column);
     else if (*value < least || *value > most)
-        note(ProblemKind::out_of_range, column, std::to_string(least) + " to " + std::to_string(most));
+        note(ProblemKind::out_of_range, column, std::to_string(least) + "–" + std::to_string(most));
     else
         return static_cast<int>(*value);
     return std::nullopt;

@@ -84,7 +84,8 @@ public:
     }
 
     void note(ProblemKind kind, std::string_view column, std::string detail = {}, bool stops = true);
-    void unknown_code(std::string_view column, std::string code); // one of several in a cell
+    // Of one of several things that stand in a cell.
+    void note_part(ProblemKind kind, std::string_view column, std::string value, std::string detail = {});
 
 private:
     std::string_view cell(std::string_view column) const;

@@ -67,18 +67,27 @@ Panel {
             input.onTextEdited: panel.controller.setHead("until", input.text)
         }
     }
+    CheckBox {
+        id: all
+        text: qsTr("Ask for what is seldom used too: by volume, rolls, seasons")
+    }
     Repeater {
-        model: panel.controller.parts
+        model: panel.visible ? panel.controller.parts : null
         ColumnLayout {
             id: part
             required property int index
             required property string record
             required property string name
             required property string amount
-            required property string details
+            required property var values
             required property string fault
+            required property int faulty
             required property string chapter
-            required property string hint
+            required property string one
+            required property bool named
+            required property string amountLabel
+            required property string amountExample
+            readonly property bool begun: !named || name !== "" || fault !== "" // the rest is asked when it has a name
             Layout.fillWidth: true
             spacing: 4
             Label {
@@ -87,32 +96,39 @@ Panel {
                 font.bold: true
                 Layout.topMargin: 8
             }
-            RowLayout {
+            Flow {
                 Layout.fillWidth: true
                 spacing: 8
-                TextField {
+                Field {
+                    visible: part.named
+                    width: 176
+                    label: part.record === "service" ? qsTr("Short name") : qsTr("Name")
                     text: part.name
-                    label: qsTr("%1: name").arg(part.record)
-                    placeholderText: part.record === "service" ? qsTr("code") : qsTr("name")
-                    fault: part.fault !== ""
-                    Layout.preferredWidth: 176
-                    onTextEdited: panel.controller.setPart(part.index, "name", text)
+                    input.label: part.one + ": " + label
+                    input.fault: part.fault !== "" && part.faulty < 0
+                    input.onTextEdited: panel.controller.setPart(part.index, "name", input.text)
                 }
-                TextField {
-                    visible: part.record !== "zone" && part.record !== "format" && part.record !== "holiday"
+                Field {
+                    visible: part.amountLabel !== "" && part.begun
+                    width: 128
+                    label: part.amountLabel
                     text: part.amount
-                    label: part.record === "service" ? qsTr("service: title") : qsTr("%1: price or percent").arg(part.record)
-                    placeholderText: part.record === "service" ? qsTr("title") : "4.00"
-                    Layout.preferredWidth: 128
-                    onTextEdited: panel.controller.setPart(part.index, "amount", text)
+                    placeholder: part.amountExample
+                    input.label: part.one + ": " + label
+                    input.onTextEdited: panel.controller.setPart(part.index, "amount", input.text)
                 }
-                TextField {
-                    text: part.details
-                    label: qsTr("%1: details").arg(part.record)
-                    placeholderText: part.hint
-                    fault: part.fault !== ""
-                    Layout.fillWidth: true
-                    onTextEdited: panel.controller.setPart(part.index, "details", text)
+                Repeater {
+                    model: panel.controller.asked(part.record)
+                    RateAsk {
+                        required property int index
+                        required property var modelData
+                        active: part.begun && (!modelData.seldom || all.checked || value !== "")
+                        question: modelData
+                        value: part.values[index]
+                        of: part.one
+                        faulty: part.faulty === index
+                        onAnswered: typed => panel.controller.setValue(part.index, index, typed)
+                    }
                 }
             }
             Label {
@@ -124,5 +140,12 @@ Panel {
                 Layout.fillWidth: true
             }
         }
+    }
+    Label {
+        text: qsTr("Sizes in mm: 240 is at most 240, 140– at least 140, 140–240 both. Countries in two letters; * is all others.")
+        quiet: true
+        font.pixelSize: Theme.small
+        wrapMode: Text.Wrap
+        Layout.fillWidth: true
     }
 }

@@ -265,7 +265,7 @@ TEST(Supplies, EachFaultIsNamed)
     const Problem thin = fault("carton,200,150,100,199,156,112,,,,,");
     EXPECT_EQ(thin.kind, ProblemKind::out_of_range);
     EXPECT_EQ(thin.column, "outer_length_mm");
-    EXPECT_EQ(thin.detail, "at least 200.0 mm");
+    EXPECT_EQ(thin.detail, "≥ 200.0 mm");
     EXPECT_EQ(fault("carton,200,150,100,206,156,112,100,,,,").kind, ProblemKind::out_of_range) << "no cut at all";
     EXPECT_EQ(fault("carton,200,150,100,206,156,112,low,,,,").kind, ProblemKind::not_a_number);
     EXPECT_EQ(fault("carton,200,150,100,206,156,112,,1.234,,,").kind, ProblemKind::not_a_number);
