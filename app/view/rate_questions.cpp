@@ -39,75 +39,74 @@ QString example(const char* typed)
 
 Questions of_a_service()
 {
-    using C = RatesController;
-    return {{"tracked", ticked(C::tr("tracked"))},
-            {"days", typed(C::tr("Days on the way"), example("2–4"))},
-            {"cut-off", typed(C::tr("Cut-off"), local_weekdays(example("16:30, Sat 12:00")), "", 176)},
-            {"collected", typed(C::tr("Collected on"), local_weekdays(example("Mon Tue Wed Thu Fri")), "", 216)},
-            {"cover", typed(C::tr("Covered up to"), example("100"))},
-            {"not sent", typed(C::tr("Does not take"), example("flammable, liquid"), "", 216)},
-            {"tax", typed(C::tr("Tax of its own"), {}, "%")},
-            {"parcel post", seldom(ticked(C::tr("parcel post")))},
-            {"divisor", seldom(typed(C::tr("Volume divisor"), example("5000")))},
-            {"rounding", seldom(typed(C::tr("Weight in steps of"), example("500"), "g"))},
-            {"above", seldom(typed(C::tr("By volume above"), example("28.3"), "l"))},
-            {"sides", seldom(typed(C::tr("Sides rounded"), example("up to 10"), "mm", 152))},
-            {"rolls count", seldom(typed(C::tr("A roll counts"), example("78.5"), "%"))}};
+    return {{"tracked", ticked(RatesController::tr("tracked"))},
+            {"days", typed(RatesController::tr("Days on the way"), example("2–4"))},
+            {"cut-off", typed(RatesController::tr("Cut-off"), local_weekdays(example("16:30, Sat 12:00")), "", 176)},
+            {"collected",
+             typed(RatesController::tr("Collected on"), local_weekdays(example("Mon Tue Wed Thu Fri")), "", 216)},
+            {"cover", typed(RatesController::tr("Covered up to"), example("100"))},
+            {"not sent", typed(RatesController::tr("Does not take"), example("flammable, liquid"), "", 216)},
+            {"tax", typed(RatesController::tr("Tax of its own"), {}, "%")},
+            {"parcel post", seldom(ticked(RatesController::tr("parcel post")))},
+            {"divisor", seldom(typed(RatesController::tr("Volume divisor"), example("5000")))},
+            {"rounding", seldom(typed(RatesController::tr("Weight in steps of"), example("500"), "g", 176))},
+            {"above", seldom(typed(RatesController::tr("By volume above"), example("28.3"), "l"))},
+            {"sides", seldom(typed(RatesController::tr("Sides rounded"), example("up to 10"), "mm", 152))},
+            {"rolls count", seldom(typed(RatesController::tr("A roll counts"), example("78.5"), "%"))}};
 }
 
 Questions of_a_format()
 {
-    using C = RatesController;
     const auto limit = [](const QString& label) { return typed(label, {}, "mm", 152); };
-    return {{"length", typed(C::tr("Length"), example("140–353"), "mm", 152)},
-            {"width", limit(C::tr("Width"))},
-            {"height", limit(C::tr("Height"))},
-            {"sum", limit(C::tr("All three together"))},
-            {"girth", limit(C::tr("Length and girth"))},
-            {"roll length", seldom(limit(C::tr("Length of a roll")))},
-            {"roll sum", seldom(limit(C::tr("Roll: length and 2 ⌀")))},
-            {"ratio", seldom(typed(C::tr("Length to width"), example("1.4–2.5"), "", 152))},
-            {"tolerance", seldom(typed(C::tr("Tolerance"), example("2"), "mm"))}};
+    return {{"length", typed(RatesController::tr("Length"), example("140–353"), "mm", 152)},
+            {"width", limit(RatesController::tr("Width"))},
+            {"height", limit(RatesController::tr("Height"))},
+            {"sum", limit(RatesController::tr("All three together"))},
+            {"girth", limit(RatesController::tr("Length and girth"))},
+            {"roll length", seldom(limit(RatesController::tr("Length of a roll")))},
+            {"roll sum", seldom(limit(RatesController::tr("Roll: length and 2 ⌀")))},
+            {"ratio", seldom(typed(RatesController::tr("Length to width"), example("1.4–2.5"), "", 152))},
+            {"tolerance", seldom(typed(RatesController::tr("Tolerance"), example("2"), "mm"))}};
 }
 
 Questions of_a_surcharge()
 {
-    using C = RatesController;
-    return {{"service", typed(C::tr("Only service"))},
-            {"zone", typed(C::tr("Only zone"))},
-            {"format", typed(C::tr("Only format"))},
-            {"longer than", typed(C::tr("Longer than"), {}, "mm")},
-            {"wider than", typed(C::tr("Wider than"), {}, "mm")},
-            {"girth over", typed(C::tr("Girth over"), {}, "mm")},
-            {"heavier than", typed(C::tr("Heavier than"), {}, "g")},
-            {"larger than", seldom(typed(C::tr("Larger than"), {}, "l"))},
-            {"value above", seldom(typed(C::tr("Value above")))},
-            {"rolls", seldom(ticked(C::tr("only rolls")))},
-            {"not boxed", seldom(ticked(C::tr("only what is not boxed")))},
-            {"per kg", seldom(ticked(C::tr("for each kg")))},
-            {"of value", seldom(ticked(C::tr("percent of the value")))},
-            {"with", seldom(typed(C::tr("Percent of these too"), C::tr("toll, fuel"), "", 216))},
-            {"in", seldom(typed(C::tr("Only in"), example("DK 3700 to 3799, SE 62"), "", 216))},
-            {"from", seldom(typed(C::tr("From"), example("2026-11-01")))},
-            {"until", seldom(typed(C::tr("Until"), example("2026-12-24")))}};
+    return {{"service", typed(RatesController::tr("Only service"))},
+            {"zone", typed(RatesController::tr("Only zone"))},
+            {"format", typed(RatesController::tr("Only format"))},
+            {"longer than", typed(RatesController::tr("Longer than"), {}, "mm")},
+            {"wider than", typed(RatesController::tr("Wider than"), {}, "mm")},
+            {"girth over", typed(RatesController::tr("Girth over"), {}, "mm")},
+            {"heavier than", typed(RatesController::tr("Heavier than"), {}, "g")},
+            {"larger than", seldom(typed(RatesController::tr("Larger than"), {}, "l"))},
+            {"value above", seldom(typed(RatesController::tr("Value above")))},
+            {"rolls", seldom(ticked(RatesController::tr("only rolls")))},
+            {"not boxed", seldom(ticked(RatesController::tr("only what is not boxed")))},
+            {"per kg", seldom(ticked(RatesController::tr("for each kg")))},
+            {"of value", seldom(ticked(RatesController::tr("percent of the value")))},
+            {"with",
+             seldom(typed(RatesController::tr("Percent of these too"), RatesController::tr("toll, fuel"), "", 216))},
+            {"in", seldom(typed(RatesController::tr("Only in"), example("DK 3700 to 3799, SE 62"), "", 216))},
+            {"from", seldom(typed(RatesController::tr("From"), example("2026-11-01")))},
+            {"until", seldom(typed(RatesController::tr("Until"), example("2026-12-24")))}};
 }
 
 Questions questions(std::string_view record)
 {
-    using C = RatesController;
     if (record == "service") return of_a_service();
     if (record == "format") return of_a_format();
     if (record == "surcharge") return of_a_surcharge();
-    if (record == "zone") return {{"", typed(C::tr("Countries, postcodes"), example("DE 20 to 29, SE 62"), "", 432)}};
+    if (record == "zone")
+        return {{"", typed(RatesController::tr("Countries, postcodes"), example("DE 20 to 29, SE 62"), "", 432)}};
     if (record == "holiday") {
-        return {{"from", typed(C::tr("From"), example("2026-12-24"))},
-                {"until", typed(C::tr("Until"), example("2026-12-26"))}};
+        return {{"from", typed(RatesController::tr("From"), example("2026-12-24"))},
+                {"until", typed(RatesController::tr("Until"), example("2026-12-26"))}};
     }
-    Questions priced{{"service", typed(C::tr("Service"))},
-                     {"zone", typed(C::tr("Zone"))},
-                     {"format", typed(C::tr("Format"))},
-                     {"grams", typed(C::tr("Weight up to"), example("31500"), "g")}};
-    if (record == "volume") priced["litres"] = typed(C::tr("Volume up to"), example("20"), "l");
+    Questions priced{{"service", typed(RatesController::tr("Service"))},
+                     {"zone", typed(RatesController::tr("Zone"))},
+                     {"format", typed(RatesController::tr("Format"))},
+                     {"grams", typed(RatesController::tr("Weight up to"), example("31500"), "g")}};
+    if (record == "volume") priced["litres"] = typed(RatesController::tr("Volume up to"), example("20"), "l");
     return priced;
 }
 
@@ -136,16 +135,22 @@ QString with_weekdays(QString text, bool to_local)
 
 std::vector<RateChapter> rate_chapters()
 {
-    using C = RatesController;
-    const QString price = C::tr("Price");
-    return {{"service", C::tr("Services"), C::tr("service"), true, C::tr("In full"), {}},
-            {"zone", C::tr("Zones"), C::tr("zone"), true, {}, {}},
-            {"format", C::tr("Formats"), C::tr("format"), true, {}, {}},
-            {"beyond", C::tr("For each kilogram past the last step"), C::tr("past the last step"), false, price,
-             example("0.70")},
-            {"volume", C::tr("By volume"), C::tr("by volume"), false, price, example("9.40")},
-            {"surcharge", C::tr("Surcharges"), C::tr("surcharge"), true, C::tr("Price or percent"), example("7.5 %")},
-            {"holiday", C::tr("Holidays"), C::tr("holiday"), false, {}, {}}};
+    const QString price = RatesController::tr("Price");
+    return {
+        {"service",
+         RatesController::tr("Services"),
+         RatesController::tr("service"),
+         true,
+         RatesController::tr("In full"),
+         {}},
+        {"zone", RatesController::tr("Zones"), RatesController::tr("zone"), true, {}, {}},
+        {"format", RatesController::tr("Formats"), RatesController::tr("format"), true, {}, {}},
+        {"beyond", RatesController::tr("For each kilogram past the last step"),
+         RatesController::tr("past the last step"), false, price, example("0.70")},
+        {"volume", RatesController::tr("By volume"), RatesController::tr("by volume"), false, price, example("9.40")},
+        {"surcharge", RatesController::tr("Surcharges"), RatesController::tr("surcharge"), true,
+         RatesController::tr("Price or percent"), example("7.5 %")},
+        {"holiday", RatesController::tr("Holidays"), RatesController::tr("holiday"), false, {}, {}}};
 }
 
 QVariantList rate_questions(const QString& record)

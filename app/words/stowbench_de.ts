@@ -1822,12 +1822,6 @@
             <translation>Stufengrenze</translation>
         </message>
         <message>
-            <source>
-%1 parcels · postage %2 · packaging %3 · filler %4 · tape %5</source>
-            <translation>
-%1 Pakete · Porto %2 · Verpackung %3 · Füllstoff %4 · Klebeband %5</translation>
-        </message>
-        <message>
             <source>Not planned: %1 (%2)</source>
             <translation>Nicht geplant: %1 (%2)</translation>
         </message>
@@ -2081,6 +2075,11 @@
                 <numerusform>Von diesen Absagen ließen sich %n mit der erlaubten Arbeit weder wieder beweisen noch widerlegen.</numerusform>
             </translation>
         </message>
+        <message>
+            <source>
+    %1 parcels · postage %2 · packaging %3 · filler %4 · tape %5</source>
+            <translation type="unfinished"></translation>
+        </message>
     </context>
     <context>
         <name>RatePartsPanel</name>
@@ -2117,32 +2116,20 @@
             <translation>Bis</translation>
         </message>
         <message>
-            <source>%1: name</source>
-            <translation>%1: Name</translation>
+            <source>Ask for what is seldom used too: by volume, rolls, seasons</source>
+            <translation>Auch Seltenes abfragen: nach Volumen, Rollen, Saison</translation>
         </message>
         <message>
-            <source>code</source>
-            <translation>Code</translation>
+            <source>Short name</source>
+            <translation>Kurzname</translation>
         </message>
         <message>
-            <source>name</source>
+            <source>Name</source>
             <translation>Name</translation>
         </message>
         <message>
-            <source>service: title</source>
-            <translation>Dienst: Bezeichnung</translation>
-        </message>
-        <message>
-            <source>%1: price or percent</source>
-            <translation>%1: Preis oder Prozent</translation>
-        </message>
-        <message>
-            <source>title</source>
-            <translation>Bezeichnung</translation>
-        </message>
-        <message>
-            <source>%1: details</source>
-            <translation>%1: Einzelheiten</translation>
+            <source>Sizes in mm: 240 is at most 240, 140– at least 140, 140–240 both. Countries in two letters; * is all others.</source>
+            <translation>Maße in mm: 240 heißt höchstens 240, 140– mindestens 140, 140–240 beides. Länder in zwei Buchstaben; * sind alle anderen.</translation>
         </message>
     </context>
     <context>
@@ -5166,60 +5153,256 @@
             <translation>Dienste</translation>
         </message>
         <message>
-            <source>tracked / days 2 to 4 / cut-off 16:30 / not sent flammable</source>
-            <translation>tracked / days 2 to 4 / cut-off 16:30 / not sent flammable</translation>
-        </message>
-        <message>
             <source>Zones</source>
             <translation>Zonen</translation>
-        </message>
-        <message>
-            <source>DK / DE 20 to 29 / SE 62 / * for all others</source>
-            <translation>DK / DE 20 to 29 / SE 62 / * für alle anderen</translation>
         </message>
         <message>
             <source>Formats</source>
             <translation>Formate</translation>
         </message>
         <message>
-            <source>length to 353 / width to 250 / height to 25</source>
-            <translation>length to 353 / width to 250 / height to 25</translation>
-        </message>
-        <message>
             <source>For each kilogram past the last step</source>
             <translation>Je Kilogramm über die letzte Stufe hinaus</translation>
-        </message>
-        <message>
-            <source>service parcel / zone home / grams 31500</source>
-            <translation>service parcel / zone home / grams 31500</translation>
         </message>
         <message>
             <source>By volume</source>
             <translation>Nach Volumen</translation>
         </message>
         <message>
-            <source>service parcel / zone home / grams 20000 / litres 20</source>
-            <translation>service parcel / zone home / grams 20000 / litres 20</translation>
-        </message>
-        <message>
             <source>Surcharges</source>
             <translation>Zuschläge</translation>
-        </message>
-        <message>
-            <source>longer than 450 / rolls / service packet</source>
-            <translation>longer than 450 / rolls / service packet</translation>
         </message>
         <message>
             <source>Holidays</source>
             <translation>Feiertage</translation>
         </message>
         <message>
-            <source>from 2026-12-24 / until 2026-12-26</source>
-            <translation>from 2026-12-24 / until 2026-12-26</translation>
-        </message>
-        <message>
             <source>%1, from %2</source>
             <translation>%1, ab %2</translation>
+        </message>
+        <message>
+            <source>tracked</source>
+            <translation>mit Sendungsverfolgung</translation>
+        </message>
+        <message>
+            <source>Days on the way</source>
+            <translation>Tage unterwegs</translation>
+        </message>
+        <message>
+            <source>Cut-off</source>
+            <translation>Annahmeschluss</translation>
+        </message>
+        <message>
+            <source>Collected on</source>
+            <translation>Abholung am</translation>
+        </message>
+        <message>
+            <source>Covered up to</source>
+            <translation>Versichert bis</translation>
+        </message>
+        <message>
+            <source>Does not take</source>
+            <translation>Nimmt nicht</translation>
+        </message>
+        <message>
+            <source>Tax of its own</source>
+            <translation>Eigene Steuer</translation>
+        </message>
+        <message>
+            <source>parcel post</source>
+            <translation>Paketpost</translation>
+        </message>
+        <message>
+            <source>Volume divisor</source>
+            <translation>Volumenteiler</translation>
+        </message>
+        <message>
+            <source>Weight in steps of</source>
+            <translation>Gewicht in Schritten von</translation>
+        </message>
+        <message>
+            <source>By volume above</source>
+            <translation>Nach Volumen ab</translation>
+        </message>
+        <message>
+            <source>Sides rounded</source>
+            <translation>Kanten gerundet</translation>
+        </message>
+        <message>
+            <source>A roll counts</source>
+            <translation>Eine Rolle zählt</translation>
+        </message>
+        <message>
+            <source>Length</source>
+            <translation>Länge</translation>
+        </message>
+        <message>
+            <source>Width</source>
+            <translation>Breite</translation>
+        </message>
+        <message>
+            <source>Height</source>
+            <translation>Höhe</translation>
+        </message>
+        <message>
+            <source>All three together</source>
+            <translation>Alle drei zusammen</translation>
+        </message>
+        <message>
+            <source>Length and girth</source>
+            <translation>Länge und Gurtmaß</translation>
+        </message>
+        <message>
+            <source>Length of a roll</source>
+            <translation>Länge einer Rolle</translation>
+        </message>
+        <message>
+            <source>Roll: length and 2 ⌀</source>
+            <translation>Rolle: Länge und 2 ⌀</translation>
+        </message>
+        <message>
+            <source>Length to width</source>
+            <translation>Länge zu Breite</translation>
+        </message>
+        <message>
+            <source>Tolerance</source>
+            <translation>Toleranz</translation>
+        </message>
+        <message>
+            <source>Only service</source>
+            <translation>Nur Dienst</translation>
+        </message>
+        <message>
+            <source>Only zone</source>
+            <translation>Nur Zone</translation>
+        </message>
+        <message>
+            <source>Only format</source>
+            <translation>Nur Format</translation>
+        </message>
+        <message>
+            <source>Longer than</source>
+            <translation>Länger als</translation>
+        </message>
+        <message>
+            <source>Wider than</source>
+            <translation>Breiter als</translation>
+        </message>
+        <message>
+            <source>Girth over</source>
+            <translation>Gurtmaß über</translation>
+        </message>
+        <message>
+            <source>Heavier than</source>
+            <translation>Schwerer als</translation>
+        </message>
+        <message>
+            <source>Larger than</source>
+            <translation>Größer als</translation>
+        </message>
+        <message>
+            <source>Value above</source>
+            <translation>Wert über</translation>
+        </message>
+        <message>
+            <source>only rolls</source>
+            <translation>nur Rollen</translation>
+        </message>
+        <message>
+            <source>only what is not boxed</source>
+            <translation>nur, was in keiner Schachtel ist</translation>
+        </message>
+        <message>
+            <source>for each kg</source>
+            <translation>für jedes kg</translation>
+        </message>
+        <message>
+            <source>percent of the value</source>
+            <translation>Prozent des Werts</translation>
+        </message>
+        <message>
+            <source>Percent of these too</source>
+            <translation>Prozent auch von</translation>
+        </message>
+        <message>
+            <source>toll, fuel</source>
+            <translation>Maut, Treibstoff</translation>
+        </message>
+        <message>
+            <source>Only in</source>
+            <translation>Nur in</translation>
+        </message>
+        <message>
+            <source>From</source>
+            <translation>Ab</translation>
+        </message>
+        <message>
+            <source>Until</source>
+            <translation>Bis</translation>
+        </message>
+        <message>
+            <source>Countries, postcodes</source>
+            <translation>Länder, Postleitzahlen</translation>
+        </message>
+        <message>
+            <source>Service</source>
+            <translation>Dienst</translation>
+        </message>
+        <message>
+            <source>Zone</source>
+            <translation>Zone</translation>
+        </message>
+        <message>
+            <source>Format</source>
+            <translation>Format</translation>
+        </message>
+        <message>
+            <source>Weight up to</source>
+            <translation>Gewicht bis</translation>
+        </message>
+        <message>
+            <source>Volume up to</source>
+            <translation>Volumen bis</translation>
+        </message>
+        <message>
+            <source>Price</source>
+            <translation>Preis</translation>
+        </message>
+        <message>
+            <source>service</source>
+            <translation>Dienst</translation>
+        </message>
+        <message>
+            <source>In full</source>
+            <translation>Ausgeschrieben</translation>
+        </message>
+        <message>
+            <source>zone</source>
+            <translation>Zone</translation>
+        </message>
+        <message>
+            <source>format</source>
+            <translation>Format</translation>
+        </message>
+        <message>
+            <source>past the last step</source>
+            <translation>nach der letzten Stufe</translation>
+        </message>
+        <message>
+            <source>by volume</source>
+            <translation>nach Volumen</translation>
+        </message>
+        <message>
+            <source>surcharge</source>
+            <translation>Zuschlag</translation>
+        </message>
+        <message>
+            <source>Price or percent</source>
+            <translation>Preis oder Prozent</translation>
+        </message>
+        <message>
+            <source>holiday</source>
+            <translation>Feiertag</translation>
         </message>
     </context>
     <context>

@@ -31,7 +31,7 @@ Loader {
     Component {
         id: ticked
         Item { // its box stands beside the boxes to type in, not beside their labels
-            implicitWidth: tick.implicitWidth
+            implicitWidth: Math.ceil(tick.implicitWidth) // what follows it stands on whole pixels
             implicitHeight: tick.implicitHeight + 20
             CheckBox {
                 id: tick

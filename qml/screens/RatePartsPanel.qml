@@ -96,6 +96,11 @@ Panel {
                 font.bold: true
                 Layout.topMargin: 8
             }
+            Rule {
+                visible: part.chapter === ""
+                Layout.fillWidth: true
+                Layout.topMargin: 4
+            }
             Flow {
                 Layout.fillWidth: true
                 spacing: 8

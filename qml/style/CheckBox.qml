@@ -7,6 +7,7 @@ T.CheckBox {
     implicitWidth: implicitContentWidth + leftPadding + rightPadding
     implicitHeight: Theme.target
     spacing: 12
+    leftPadding: 24 + spacing // behind the box
     font.family: Theme.family
     font.pixelSize: Theme.body
 
@@ -33,7 +34,6 @@ T.CheckBox {
         }
     }
     contentItem: Text {
-        leftPadding: 24 + control.spacing
         text: control.text
         font: control.font
         color: Theme.ink
