@@ -83,6 +83,7 @@ Desk::Desk(Day& day, QObject* parent)
     connect(&pick_, &PickController::wrong, this, &Desk::stop);
     connect(&bench_, &BenchController::wrong, this, &Desk::stop);
     connect(&pick_, &PickController::right, this, &Desk::right);
+    connect(&pick_, &PickController::changed, this, &Desk::noticeChanged); // the last tick is another
     connect(&bench_, &BenchController::right, this, &Desk::right);
     connect(&cupboard_, &CupboardController::shelfChanged, this, &Desk::noticeChanged);
     connect(&plan_, &PlanController::readyToPick, this, [this] {
@@ -163,10 +164,21 @@ void Desk::refresh()
     first_steps_.refresh();
     const auto last = book::last_undoable(day_.book());
     last_step_ = last ? words::step(*last) : QString();
-    undo_words_ = last ? tr("Undo: %1").arg(last_step_) : QString();
     const auto undone = undone_last(day_.book());
-    redo_words_ = undone ? tr("Again: %1").arg(words::step(undone->what)) : QString();
+    next_step_ = undone ? words::step(undone->what) : QString();
     emit noticeChanged();
+}
+
+QString Desk::undoWords() const
+{
+    if (ticks_first() && !pick_.lastTick().isEmpty()) return tr("Undo: tick of %1").arg(pick_.lastTick());
+    return last_step_.isEmpty() ? QString() : tr("Undo: %1").arg(last_step_);
+}
+
+QString Desk::redoWords() const
+{
+    if (ticks_first() && !pick_.lastUntick().isEmpty()) return tr("Again: tick of %1").arg(pick_.lastUntick());
+    return next_step_.isEmpty() ? QString() : tr("Again: %1").arg(next_step_);
 }
 
 void Desk::print(const QString& paper, const QString& file)
@@ -221,6 +233,7 @@ void Desk::mendPrinting()
 void Desk::undo()
 {
     guarded(day_, [this] {
+        if (ticks_first() && pick_.undoTick()) return say(tr("The tick is gone."));
         const auto last = book::last_undoable(day_.book());
         if (!last) return say(tr("There is nothing to undo."));
         const QString what = words::step(*last);
@@ -232,6 +245,7 @@ void Desk::undo()
 void Desk::redo()
 {
     guarded(day_, [this] {
+        if (ticks_first() && pick_.redoTick()) return say(tr("Ticked again."));
         const auto undone = undone_last(day_.book());
         if (!undone) return say(tr("There is nothing to do again."));
         const QString what = words::step(undone->what);

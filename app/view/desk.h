@@ -76,8 +76,8 @@ public:
     QString notice() const { return notice_; }
     QString printTrouble() const { return print_queue_.trouble(); }
     QString printRemedy() const { return print_queue_.remedy(); }
-    QString undoWords() const { return undo_words_; }
-    QString redoWords() const { return redo_words_; }
+    QString undoWords() const;
+    QString redoWords() const;
     QString stopWord() const { return stop_word_; }
     QString stopMore() const { return stop_more_; }
     QString waitsFor() const { return waits_for_; }
@@ -117,7 +117,8 @@ private:
     void stop(const QString& word, const QString& more);
     void tell(const book::BookFailure& failure);
     void refresh_place(Place place);
-    void show_fresh(Place place); // unless nothing moved since it was shown
+    void show_fresh(Place place);                              // unless nothing moved since it was shown
+    bool ticks_first() const { return place_ == Place::Pick; } // at the shelves a tick goes before a step of the book
     void take_back(book::StepId step, book::StepKind kind, const QString& doing, const QString& done);
     void take_scan(const QString& code);
     void take_foreign(const QString& code);
@@ -140,9 +141,10 @@ private:
     QTimer clock_;
     std::unique_ptr<scale::ScaleReader> scale_;
     printing::PrintQueue print_queue_;
-    QString notice_, undo_words_, redo_words_, stop_word_, stop_more_;
+    QString notice_, stop_word_, stop_more_;
     QString waits_for_;
     QString last_step_; // finished, as the book said it when it was last read
+    QString next_step_; // that was undone and can be done again
     QString failure_, failure_safe_, failure_remedy_;
 };
 

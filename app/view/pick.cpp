@@ -87,6 +87,8 @@ void PickController::refresh()
 void PickController::read_ticks()
 {
     ticked_.assign(lines_.size(), 0);
+    ticks_.clear();
+    taken_back_.clear();
     const QStringList kept =
         text(book::remembered(day_.book(), remembered_ticks).value_or("")).split(QLatin1Char('\n'), Qt::SkipEmptyParts);
     if (kept.isEmpty() || kept.front().toInt() != round_) return;
@@ -272,21 +274,39 @@ std::vector<DraftPaper> PickController::drafts()
     return drafts;
 }
 
+void PickController::set_tick(std::size_t line, int pieces)
+{
+    if (ticked_[line] == pieces) return;
+    ticks_.push_back({line, ticked_[line], text(lines_[line].name)});
+    taken_back_.clear();
+    ticked_[line] = pieces;
+    keep_ticks();
+    show();
+}
+
+bool PickController::swap_tick(std::vector<Tick>& from, std::vector<Tick>& to)
+{
+    if (from.empty()) return false;
+    Tick tick = std::move(from.back());
+    from.pop_back();
+    std::swap(ticked_[tick.line], tick.before);
+    to.push_back(std::move(tick));
+    keep_ticks();
+    show();
+    return true;
+}
+
 void PickController::tick(int row)
 {
     if (row < 0 || row >= static_cast<int>(lines_.size())) return;
     const auto index = static_cast<std::size_t>(row);
-    ticked_[index] = pieces_of(lines_[index]);
-    keep_ticks();
-    show();
+    set_tick(index, pieces_of(lines_[index]));
 }
 
 void PickController::untick(int row)
 {
     if (row < 0 || row >= static_cast<int>(lines_.size())) return;
-    ticked_[static_cast<std::size_t>(row)] = 0;
-    keep_ticks();
-    show();
+    set_tick(static_cast<std::size_t>(row), 0);
 }
 
 void PickController::notThere(int row, bool broken)
@@ -339,9 +359,7 @@ bool PickController::scan(const QString& code)
         const bool same =
             lines_[i].code == scanned || (good != nullptr && !good->gtin.empty() && good->gtin == scanned);
         if (!same || ticked_[i] >= pieces_of(lines_[i])) continue;
-        ++ticked_[i];
-        keep_ticks();
-        show();
+        set_tick(i, ticked_[i] + 1);
         emit right();
         return true;
     }

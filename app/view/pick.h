@@ -79,7 +79,12 @@ public:
     Q_INVOKABLE void notThere(int row, bool broken); // orders aside, stock put right, outers given back
     Q_INVOKABLE void finishRound();                  // trays full: to the bench
     bool scan(const QString& code);                  // a good; false: not in this round
-    std::vector<DraftPaper> drafts();                // of the round under way, else of the next one
+    // Ticks since the last step of the book, which are none themselves: taken back and made again one by one.
+    QString lastTick() const { return ticks_.empty() ? QString() : ticks_.back().name; }
+    QString lastUntick() const { return taken_back_.empty() ? QString() : taken_back_.back().name; }
+    bool undoTick() { return swap_tick(ticks_, taken_back_); }
+    bool redoTick() { return swap_tick(taken_back_, ticks_); }
+    std::vector<DraftPaper> drafts(); // of the round under way, else of the next one
 
     void refresh();
 
@@ -94,6 +99,13 @@ signals:
 private:
     std::vector<book::Tray> next_trays() const;
     bool print(const std::vector<shop::ParcelId>& parcels); // false: some could not be written
+    struct Tick {
+        std::size_t line;
+        int before;
+        QString name;
+    };
+    void set_tick(std::size_t line, int pieces);
+    bool swap_tick(std::vector<Tick>& from, std::vector<Tick>& to);
     void read_ticks();
     void keep_ticks();
     void show();
@@ -103,6 +115,7 @@ private:
     std::vector<shop::Parcel> parcels_;          // of the round
     std::vector<papers::PickSheet::Line> lines_; // of the walk
     std::vector<int> ticked_;                    // pieces of each line
+    std::vector<Tick> ticks_, taken_back_;
     Rows<WalkRow> walk_;
     Rows<TrayRow> trays_;
     QString headline_, next_, next_trays_;

@@ -11,6 +11,7 @@ Page {
 
     required property ArrivalsController controller
     required property FirstSteps firstSteps
+    drafting: hand.laid
     readonly property bool beginning: firstSteps.needed && controller.empty && !controller.matching
 
     signal goPlan
@@ -332,12 +333,12 @@ Page {
         onAccepted: screen.controller.openFile(selectedFile)
     }
     Shortcut {
-        enabled: screen.controller.matching
+        enabled: screen.visible && screen.controller.matching
         sequences: ["Ctrl+Return", "Ctrl+Enter"]
         onActivated: if (screen.controller.stillMissing === "") screen.controller.takeIn()
     }
     Shortcut {
-        enabled: screen.controller.matching
+        enabled: screen.visible && screen.controller.matching
         sequence: "Escape"
         onActivated: screen.controller.leaveFile()
     }

@@ -9,17 +9,24 @@ FocusScope {
 
     required property CupboardController controller
     property int shelf: 0
+    property bool drafting: false
+    readonly property Item here: pages.count > 0 ? pages.itemAt(shelf) : null
 
+    function count_drafts() {
+        let any = false;
+        for (let i = 0; i < pages.count; ++i) any = any || pages.itemAt(i).drafting;
+        drafting = any;
+    }
     function begin(step: int, file: bool) { // one of the first steps: a new one there, or from a file
         turnTo([4, 0, 1, 2][step]); // workshop, goods, supplies, rates
-        page.item.begin(file && step !== 2); // supplies of her own are typed
+        here.item.begin(file && step !== 2); // supplies of her own are typed
     }
     onShelfChanged: controller.shelf = shelf
     Component.onCompleted: controller.shelf = shelf
 
     function turnTo(which: int) {
         shelf = which;
-        page.forceActiveFocus();
+        here.item.forceActiveFocus();
     }
 
     Keys.onPressed: event => {
@@ -41,13 +48,21 @@ FocusScope {
             current: screen.shelf
             onChosen: index => screen.turnTo(index)
         }
-        Loader {
-            id: page
+        Item {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            focus: true
-            sourceComponent: [goods, supplies, rates, records, house, sending, beforeSale][screen.shelf]
-            onLoaded: item.forceActiveFocus()
+            Repeater {
+                id: pages
+                model: [goods, supplies, rates, records, house, sending, beforeSale]
+                Stay {
+                    required property int index
+                    required property var modelData
+                    anchors.fill: parent
+                    current: screen.shelf === index
+                    sourceComponent: modelData
+                    onDraftingChanged: screen.count_drafts()
+                }
+            }
         }
     }
 

@@ -10,6 +10,7 @@ Page {
     id: screen
 
     required property GoodsController controller
+    drafting: panel.laid
 
     headline: controller.headline
     footed: false

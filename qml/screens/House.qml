@@ -9,6 +9,7 @@ Page {
     id: screen
 
     required property HouseController controller
+    drafting: rules.laid || wrappings.laid
 
     headline: qsTr("How this house works")
     aside: qsTr("Enter keeps a line and goes on to the next")
@@ -38,14 +39,17 @@ Page {
         }
     ]
     Shortcut {
+        enabled: screen.visible
         sequence: "Ctrl+I"
         onActivated: rules.begin()
     }
     Shortcut {
+        enabled: screen.visible
         sequence: "Ctrl+W"
         onActivated: wrappings.begin()
     }
     Shortcut {
+        enabled: screen.visible
         sequence: "Ctrl+K"
         onActivated: screen.controller.printCommandCards()
     }

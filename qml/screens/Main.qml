@@ -8,6 +8,7 @@ Window {
     id: window
 
     required property Desk desk
+    readonly property Item here: places.count > 0 ? places.itemAt(desk.place).item : null // the screen of the place
     readonly property bool free: desk.stopWord === "" && desk.failure === "" // a word over everything waits for its own key
 
     width: 1280
@@ -112,7 +113,7 @@ Window {
 
     DayLine {
         id: dayLine
-        Keys.forwardTo: places.item ? [places.item] : []
+        Keys.forwardTo: window.here ? [window.here] : []
         Keys.onEscapePressed: stage.forceActiveFocus()
         width: parent.width
         line: window.desk.dayLine
@@ -128,33 +129,23 @@ Window {
         width: parent.width
         focus: true
 
-        Loader {
+        Repeater {
             id: places
-            anchors.fill: parent
-            focus: true
-            sourceComponent: {
-                switch (window.desk.place) {
-                case Desk.Plan:
-                    return plan;
-                case Desk.Pick:
-                    return pick;
-                case Desk.Bench:
-                    return bench;
-                case Desk.HandOver:
-                    return handOver;
-                case Desk.Cupboard:
-                    return cupboard;
-                default:
-                    return arrivals;
-                }
+            // In the order of Desk's places.
+            model: [arrivals, plan, pick, bench, handOver, cupboard]
+            Stay {
+                required property int index
+                required property var modelData
+                anchors.fill: parent
+                current: window.desk.place === index
+                sourceComponent: modelData
             }
-            onLoaded: item.forceActiveFocus()
         }
     }
 
     NoticeLine {
         id: notice
-        Keys.forwardTo: places.item ? [places.item] : []
+        Keys.forwardTo: window.here ? [window.here] : []
         Keys.onEscapePressed: stage.forceActiveFocus()
         anchors.bottom: parent.bottom
         width: parent.width
@@ -178,7 +169,7 @@ Window {
             onGoPlan: window.desk.place = Desk.Plan
             onBegan: (step, file) => {
                 window.desk.place = Desk.Cupboard;
-                places.item.begin(step, file);
+                window.here.begin(step, file);
             }
         }
     }

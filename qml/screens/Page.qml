@@ -19,6 +19,7 @@ FocusScope {
     readonly property bool tight: width < 800 // large letters or a small window: what matters most alone
     readonly property real margin: Math.min(Theme.page, width / 40)
     readonly property real inner: width - 2 * margin
+    property bool drafting: false // something half typed lies open: the screen stays when it is left (Stay)
     property bool named: true // false: where one is stands above already, and the headline may give way
 
     onHeldChanged: Qt.callLater(reveal)

@@ -17,17 +17,18 @@ FocusScope {
     signal opened
     signal closed
 
+    property bool laid: false // open, be the screen in sight or not
     property Item before: null // had the keys when the sheet came, and gets them back
 
     function open() {
-        if (!visible) before = Window.window ? Window.window.activeFocusItem : null;
-        visible = true;
+        if (!laid) before = Window.window ? Window.window.activeFocusItem : null;
+        laid = true;
         forceActiveFocus();
         opened();
     }
     function close() {
-        if (!visible) return;
-        visible = false;
+        if (!laid) return;
+        laid = false;
         if (before) before.forceActiveFocus();
         closed();
     }
@@ -35,7 +36,7 @@ FocusScope {
     readonly property bool keepsFocus: visible // Tab stays here (TabKeeper)
 
     anchors.fill: parent
-    visible: false
+    visible: laid
     z: 10
     Accessible.role: Accessible.Dialog
     Accessible.name: title

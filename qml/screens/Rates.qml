@@ -10,6 +10,7 @@ Page {
     id: screen
 
     required property RatesController controller
+    drafting: parts.laid
 
     readonly property int weightWidth: 120
     readonly property int priceWidth: 112

@@ -13,6 +13,7 @@ Page {
     required property SizesController sizes
     required property SupplyCard card
     required property PaperBoxesController paperBoxes
+    drafting: cardPanel.laid
 
     Component.onCompleted: controller.open()
     Component.onDestruction: controller.leave()

@@ -332,6 +332,13 @@ void DayTest::picks_by_scan_and_by_key()
     QVERIFY(picked_before.empty());
     at.scan(QStringLiteral("2000000000015"));
     QTRY_VERIFY(at.reads(QStringLiteral("1 of ")));
+    // A tick is taken back alone; the round stays.
+    at.press(Qt::Key_Z, Qt::ControlModifier);
+    QTRY_VERIFY(!at.reads(QStringLiteral("1 of ")));
+    QCOMPARE(in_a_tray(), shop_->day().cupboard().house.trays);
+    QVERIFY(at.reads(QStringLiteral("The tick is gone.")));
+    at.press(Qt::Key_Y, Qt::ControlModifier);
+    QTRY_VERIFY(at.reads(QStringLiteral("1 of ")));
 
     while (!at.named(QStringLiteral("To the bench"), QAccessible::Button)) {
         const QString now = at.names(QAccessible::Heading).join(QLatin1Char('|'));

@@ -14,6 +14,8 @@ private slots:
     void keep_the_tab_key_data();
     void keep_the_tab_key();
     void give_it_back_when_they_are_put_away();
+    void keep_what_is_half_typed_data();
+    void keep_what_is_half_typed();
 };
 
 namespace {
@@ -81,6 +83,52 @@ void PanelsTest::give_it_back_when_they_are_put_away()
     const QQuickItem* before = shop.at().focused();
     shop.at().press(Qt::Key_Tab); // on the screen it moves as ever
     QVERIFY(shop.at().focused() != before);
+}
+
+void PanelsTest::keep_what_is_half_typed_data()
+{
+    QTest::addColumn<int>("place");
+    QTest::addColumn<int>("chapter");
+    QTest::addColumn<QString>("field");
+    QTest::newRow("an order by hand") << static_cast<int>(Qt::Key_F1) << 0 << QStringLiteral("House and street");
+    QTest::newRow("a good") << static_cast<int>(Qt::Key_F9) << static_cast<int>(Qt::Key_1) << QStringLiteral("Name");
+    QTest::newRow("a supply") << static_cast<int>(Qt::Key_F9) << static_cast<int>(Qt::Key_2) << QStringLiteral("Name");
+}
+
+void PanelsTest::keep_what_is_half_typed()
+{
+    QFETCH(int, place);
+    QFETCH(int, chapter);
+    QFETCH(QString, field);
+    Workshop shop;
+    shop.plan_the_morning();
+    QVERIFY(shop.open());
+    AtTheWindow& at = shop.at();
+    at.press(static_cast<Qt::Key>(place));
+    at.settle();
+    if (chapter != 0) at.letter(static_cast<Qt::Key>(chapter));
+    at.letter(Qt::Key_N);
+    QTRY_VERIFY(panel_around(at.focused()) != nullptr);
+    const auto typed_in = [&] { return at.named(field, QAccessible::EditableText); };
+    QVERIFY2(typed_in() != nullptr, qPrintable(at.all_words()));
+    typed_in()->forceActiveFocus(Qt::TabFocusReason);
+    at.type(QStringLiteral("Half a wo"));
+    at.press(Qt::Key_F2); // the telephone rings
+    QTRY_VERIFY(typed_in() == nullptr);
+    at.press(Qt::Key_F6); // keys are for the screen in sight alone
+    at.settle();
+    QVERIFY(at.focused() != nullptr && panel_around(at.focused()) == nullptr);
+    at.press(static_cast<Qt::Key>(place));
+    QTRY_VERIFY(typed_in() != nullptr);
+    at.type(QStringLiteral("rd"));
+    QCOMPARE(typed_in()->property("text").toString(), QStringLiteral("Half a word"));
+    at.press(Qt::Key_Escape);
+    QTRY_VERIFY(panel_around(at.focused()) == nullptr);
+    at.press(Qt::Key_F2);
+    at.settle();
+    at.press(static_cast<Qt::Key>(place)); // put away, it is not there again
+    at.settle();
+    QVERIFY(panel_around(at.focused()) == nullptr);
 }
 
 } // namespace stow::quick
