@@ -130,7 +130,8 @@ void print_day(std::ostream& out, const planning::DayPlan& plan, const std::vect
         while (line.endsWith(QLatin1Char(' '))) line.chop(1);
         out << line.toStdString() << '\n';
     }
-    out << QObject::tr("\n%1 parcels · postage %2 · packaging %3 · filler %4 · tape %5")
+    out << '\n'
+        << QObject::tr("%1 parcels · postage %2 · packaging %3 · filler %4 · tape %5")
                .arg(plan.parcels.size())
                .arg(words::money_with_currency(plan.postage, plain), words::money_with_currency(plan.packaging, plain),
                     words::litres(plan.filler, plain), words::metres(plan.tape, plain))

@@ -44,28 +44,33 @@ void BeforeSaleController::refresh()
     emit changed();
 }
 
-QString BeforeSaleController::ask(int good, const QString& count, const QString& country, const QString& postcode)
+void BeforeSaleController::ask(int good, const QString& count, const QString& country, const QString& postcode)
 {
+    if (good < 0 || good >= static_cast<int>(codes_.size())) return;
     bool whole = false;
     const int pieces = count.trimmed().isEmpty() ? 1 : count.trimmed().toInt(&whole);
-    if (good < 0 || good >= static_cast<int>(codes_.size())) return tr("choose a good");
-    if ((!whole && !count.trimmed().isEmpty()) || pieces < 1 || pieces > 99) return tr("how many: 1 to 99");
+    const bool counted = count.trimmed().isEmpty() || (whole && pieces >= 1 && pieces <= 99);
     const std::string to = utf8(country.toUpper());
-    if (!shop::is_country(to)) return tr("“%1” is not a country: two letters, such as DE").arg(country);
+    count_fault_ = counted ? QString() : tr("1 to 99");
+    country_fault_ =
+        shop::is_country(to) ? QString() : tr("“%1” is not a country: two letters, such as DE").arg(country);
+    answer_.clear();
+    risk_.clear();
+    saving_.clear();
+    if (!count_fault_.isEmpty() || !country_fault_.isEmpty()) {
+        services_.show({});
+        return emit answered();
+    }
     Run run({std::chrono::milliseconds(3000), 400'000});
     planning::Wish wish = quick_wish(day_);
     wish.prove = true;
     const auto plan =
         planning::before_sale(day_.cupboard(), {{codes_[static_cast<std::size_t>(good)]}, pieces, to, utf8(postcode)},
                               day_.rate_sheets(), wish, run);
-    answer_.clear();
-    risk_.clear();
-    saving_.clear();
     if (!plan) {
         services_.show({});
         answer_ = tr("It cannot go: %1").arg(words::stuck(plan.error()));
-        emit answered();
-        return {};
+        return emit answered();
     }
     answer_ = joined({supply_name(day_, plan->outer), words::weight_and_spread(plan->weight),
                       tr("closed %1").arg(words::size(plan->closed))});
@@ -104,7 +109,6 @@ QString BeforeSaleController::ask(int good, const QString& count, const QString&
     }
     services_.show(std::move(rows));
     emit answered();
-    return {};
 }
 
 void BeforeSaleController::writeTable()

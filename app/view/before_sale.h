@@ -27,18 +27,22 @@ class BeforeSaleController : public QObject {
     QML_UNCREATABLE("made by the program")
     Q_PROPERTY(QStringList goods READ goods NOTIFY changed)
     Q_PROPERTY(QString answer READ answer NOTIFY answered) // "Carton K2, 812 ± 28 g, closed 206 × 156 × 106 mm"
-    Q_PROPERTY(QString risk READ risk NOTIFY answered)     // "one in twelve is heavier than the step: then 8.10"
+    Q_PROPERTY(QString countFault READ countFault NOTIFY answered) // why the question cannot be answered
+    Q_PROPERTY(QString countryFault READ countryFault NOTIFY answered)
+    Q_PROPERTY(QString risk READ risk NOTIFY answered) // "one in twelve is heavier than the step: then 8.10"
     Q_PROPERTY(QString saving READ saving NOTIFY answered)
     Q_PROPERTY(stow::view::RowModel* services READ services CONSTANT)
 public:
     explicit BeforeSaleController(Day& day, QObject* parent = nullptr);
     QStringList goods() const { return goods_; }
     QString answer() const { return answer_; }
+    QString countFault() const { return count_fault_; }
+    QString countryFault() const { return country_fault_; }
     QString risk() const { return risk_; }
     QString saving() const { return saving_; }
     RowModel* services() { return &services_; }
 
-    Q_INVOKABLE QString ask(int good, const QString& count, const QString& country, const QString& postcode);
+    Q_INVOKABLE void ask(int good, const QString& count, const QString& country, const QString& postcode);
     Q_INVOKABLE void writeTable(); // every good for every country she has sent to, as CSV
     void refresh();
 
@@ -51,7 +55,7 @@ private:
     Day& day_;
     QStringList goods_;
     std::vector<std::string> codes_;
-    QString answer_, risk_, saving_;
+    QString answer_, count_fault_, country_fault_, risk_, saving_;
     Rows<OfferRow> services_;
 };
 

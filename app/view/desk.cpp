@@ -5,6 +5,7 @@
 #include "app/view/paper_ways.h"
 #include "app/view/text.h"
 #include "app/words/book.h"
+#include "app/words/reasons.h"
 #include "core/book/orders.h"
 #include "core/book/parcels.h"
 #include "core/book/settings.h"
@@ -126,6 +127,7 @@ void Desk::setPlace(Place place)
     place_ = place;
     guarded(day_, [&] { book::remember(day_.book(), remembered_place, std::to_string(static_cast<int>(place))); });
     show_fresh(place);
+    if (!just_said_) notice_.clear(); // it was said of the place that is left
     emit placeChanged();
     emit noticeChanged(); // another place has other papers
 }
@@ -360,6 +362,11 @@ void Desk::goOn()
 
 void Desk::openParcel(qlonglong parcel)
 {
+    const auto held = book::parcel(day_.book(), {parcel});
+    const auto state = held ? held->parcel.state : shop::ParcelState::planned;
+    if (state == shop::ParcelState::handed_over || state == shop::ParcelState::came_back) {
+        return say(tr("%1 is not here any more: %2").arg(text(held->parcel.number), words::state(state)));
+    }
     if (guarded(day_, [&] { bench_.open(parcel); })) setPlace(Place::Bench);
 }
 
@@ -402,6 +409,8 @@ void Desk::tryAgain()
 void Desk::say(const QString& words)
 {
     notice_ = words;
+    just_said_ = true;
+    QTimer::singleShot(0, this, [this] { just_said_ = false; });
     emit noticeChanged();
 }
 

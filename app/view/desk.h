@@ -143,8 +143,9 @@ private:
     printing::PrintQueue print_queue_;
     QString notice_, stop_word_, stop_more_;
     QString waits_for_;
-    QString last_step_; // finished, as the book said it when it was last read
-    QString next_step_; // that was undone and can be done again
+    bool just_said_ = false; // in the event that is being handled
+    QString last_step_;      // finished, as the book said it when it was last read
+    QString next_step_;      // that was undone and can be done again
     QString failure_, failure_safe_, failure_remedy_;
 };
 

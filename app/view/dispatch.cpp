@@ -15,6 +15,7 @@
 #include <QGuiApplication>
 
 #include <algorithm>
+#include <cctype>
 #include <fstream>
 #include <set>
 
@@ -197,6 +198,13 @@ QString DispatchController::setTracking(const QString& number)
     const bool s10 = plain.size() == 13 && !std::isdigit(static_cast<unsigned char>(plain[0])) &&
                      !std::isdigit(static_cast<unsigned char>(plain[12]));
     if (s10 && !shop::s10_ok(plain)) return tr("the check digit of %1 is wrong: scan it again").arg(number);
+    const bool plausible = std::all_of(plain.begin(), plain.end(), [](unsigned char c) {
+        return std::isalnum(c) || c == '-' || c == '/' || c == '.';
+    });
+    constexpr std::size_t least = 4, most = 40;
+    if (!plain.empty() && (!plausible || plain.size() < least || plain.size() > most)) {
+        return tr("“%1” is no tracking number: %2 to %3 letters and digits").arg(number).arg(least).arg(most);
+    }
     if (const auto done = book::set_tracking(day_.book(), id_, plain); !done) return words::refused(done.error());
     day_.moved();
     return {};

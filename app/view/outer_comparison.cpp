@@ -182,7 +182,7 @@ void OuterComparison::show()
         if (side.plan) {
             outer.arrangement = arrangement_of(day_, *side.plan);
             outer.standing = papers::Standing::chosen;
-            outer.words = first ? tr("held") : tr("looked at");
+            outer.words = first ? tr("to compare with") : tr("in the list");
         } else {
             if (const shop::Supply* supply = day_.cupboard().supply(side.outer); supply != nullptr && supply->form)
                 outer.arrangement.form = *supply->form;

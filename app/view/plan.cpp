@@ -387,10 +387,10 @@ void PlanController::askOuters(int index)
     comparison_.begin({row != nullptr ? row->parcel : 0});
 }
 
-void PlanController::useOuter(int index, const QString& code)
+bool PlanController::useOuter(int index, const QString& code)
 {
     const PlanRow* row = rows_.shown(index);
-    if (row == nullptr || row->parcel == 0) return;
+    if (row == nullptr || row->parcel == 0) return false;
     const shop::ParcelId id{row->parcel};
     const QString number = row->number;
     const auto plan = away(day_, tr("Trying %1 for %2").arg(code, number), [&](Day& beside) {
@@ -409,9 +409,10 @@ void PlanController::useOuter(int index, const QString& code)
                 }
             },
             plan.error()));
-        return;
+        return false;
     }
     emit said(tr("%1 goes into %2").arg(number, code));
+    return true;
 }
 
 void PlanController::toggleLock(int index)

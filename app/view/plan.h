@@ -124,7 +124,7 @@ public:
     Q_INVOKABLE void cancel();
     Q_INVOKABLE void nextPreference();
     Q_INVOKABLE void askOuters(int row);
-    Q_INVOKABLE void useOuter(int row, const QString& code);
+    Q_INVOKABLE bool useOuter(int row, const QString& code);
     Q_INVOKABLE void toggleLock(int row); // the marked parcels like this one; where none is marked, this one
     Q_INVOKABLE void printAndPick();      // papers of the round out, plans locked, on to Pick
 

@@ -280,16 +280,6 @@ void SupplyCard::choose(const QString& key, int option)
     set(key, text(unit ? shop::name_of(units.at(at)) : shop::name_of(shop::all_materials.at(at))));
 }
 
-void use_where_none_is(shop::House& house, const shop::Supply& supply)
-{
-    const auto use = [&](shop::SupplyCode& used) {
-        if (used.empty()) used = supply.code;
-    };
-    if (supply.kind == SupplyKind::filler) use(house.filler);
-    if (supply.kind == SupplyKind::tape) use(house.tape);
-    if (supply.kind == SupplyKind::label) use(house.label);
-}
-
 bool SupplyCard::keep()
 {
     faults_.clear();
@@ -313,7 +303,7 @@ bool SupplyCard::keep()
     }
     emit said(tr("%1 is kept").arg(text(supply.code.text)));
     shop::House house = day_.cupboard().house;
-    use_where_none_is(house, supply);
+    shop::use_where_none_is(house, supply);
     if (house != day_.cupboard().house) {
         if (const auto done = book::put_house(day_.book(), house); !done) emit said(words::refused(done.error()));
     }

@@ -33,9 +33,6 @@ public:
     bool fixed = false; // the code of a supply that is there already
 };
 
-// The first filler, tape or label is what she fills, tapes and labels with.
-void use_where_none_is(shop::House& house, const shop::Supply& supply);
-
 class SupplyCard : public QObject {
     Q_OBJECT
     QML_ELEMENT

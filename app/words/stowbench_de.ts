@@ -1204,10 +1204,6 @@
             <translation>Einschläge</translation>
         </message>
         <message>
-            <source>Enter keeps a line and goes on to the next</source>
-            <translation>Enter behält eine Zeile und geht zur nächsten</translation>
-        </message>
-        <message>
             <source>Ctrl I</source>
             <translation>Strg I</translation>
         </message>
@@ -1218,6 +1214,10 @@
         <message>
             <source>Ctrl K</source>
             <translation>Strg K</translation>
+        </message>
+        <message>
+            <source>Enter keeps a line · Ctrl D: dark or light</source>
+            <translation>Enter behält eine Zeile · Strg D: dunkel oder hell</translation>
         </message>
     </context>
     <context>
@@ -2076,9 +2076,8 @@
             </translation>
         </message>
         <message>
-            <source>
-    %1 parcels · postage %2 · packaging %3 · filler %4 · tape %5</source>
-            <translation type="unfinished"></translation>
+            <source>%1 parcels · postage %2 · packaging %3 · filler %4 · tape %5</source>
+            <translation>%1 Pakete · Porto %2 · Verpackung %3 · Füllstoff %4 · Klebeband %5</translation>
         </message>
     </context>
     <context>
@@ -3192,14 +3191,6 @@
     <context>
         <name>stow::view::BeforeSaleController</name>
         <message>
-            <source>choose a good</source>
-            <translation>eine Ware wählen</translation>
-        </message>
-        <message>
-            <source>how many: 1 to 99</source>
-            <translation>wie viele: 1 bis 99</translation>
-        </message>
-        <message>
             <source>“%1” is not a country: two letters, such as DE</source>
             <translation>„%1“ ist kein Land: zwei Buchstaben, etwa DE</translation>
         </message>
@@ -3236,6 +3227,10 @@
         <message>
             <source>%1 cannot be written</source>
             <translation>%1 lässt sich nicht schreiben</translation>
+        </message>
+        <message>
+            <source>1 to 99</source>
+            <translation>1 bis 99</translation>
         </message>
     </context>
     <context>
@@ -3709,6 +3704,26 @@
             <source>Doing again: %1</source>
             <translation>Wird noch einmal getan: %1</translation>
         </message>
+        <message>
+            <source>Undo: tick of %1</source>
+            <translation>Rückgängig: Haken bei %1</translation>
+        </message>
+        <message>
+            <source>Again: tick of %1</source>
+            <translation>Wieder: Haken bei %1</translation>
+        </message>
+        <message>
+            <source>The tick is gone.</source>
+            <translation>Der Haken ist weg.</translation>
+        </message>
+        <message>
+            <source>Ticked again.</source>
+            <translation>Wieder abgehakt.</translation>
+        </message>
+        <message>
+            <source>%1 is not here any more: %2</source>
+            <translation>%1 ist nicht mehr hier: %2</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::DispatchController</name>
@@ -3861,6 +3876,10 @@
         <message>
             <source>the lines weigh more than the parcel</source>
             <translation>die Zeilen wiegen mehr als das Paket</translation>
+        </message>
+        <message>
+            <source>“%1” is no tracking number: %2 to %3 letters and digits</source>
+            <translation>„%1“ ist keine Sendungsnummer: %2 bis %3 Buchstaben und Ziffern</translation>
         </message>
     </context>
     <context>
@@ -4594,14 +4613,6 @@
             <translation>%1 %</translation>
         </message>
         <message>
-            <source>held</source>
-            <translation>festgehalten</translation>
-        </message>
-        <message>
-            <source>looked at</source>
-            <translation>angesehen</translation>
-        </message>
-        <message>
             <source>%1 holds it, but no service takes it</source>
             <translation>%1 nimmt es auf, doch kein Dienst befördert es</translation>
         </message>
@@ -4652,6 +4663,14 @@
         <message>
             <source>closed</source>
             <translation>verschlossen</translation>
+        </message>
+        <message>
+            <source>to compare with</source>
+            <translation>zum Vergleich</translation>
+        </message>
+        <message>
+            <source>in the list</source>
+            <translation>in der Liste</translation>
         </message>
     </context>
     <context>

@@ -39,4 +39,14 @@ std::optional<LabelForm> label_form(std::string_view name)
     return std::nullopt;
 }
 
+void use_where_none_is(House& house, const Supply& supply)
+{
+    const auto use = [&](SupplyCode& used) {
+        if (used.empty()) used = supply.code;
+    };
+    if (supply.kind == SupplyKind::filler) use(house.filler);
+    if (supply.kind == SupplyKind::tape) use(house.tape);
+    if (supply.kind == SupplyKind::label) use(house.label);
+}
+
 } // namespace stow::shop

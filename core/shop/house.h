@@ -4,6 +4,7 @@
 #include "core/measure/money.h"
 #include "core/measure/quantity.h"
 #include "core/shop/orders.h"
+#include "core/shop/supplies.h"
 
 #include <array>
 #include <optional>
@@ -52,5 +53,8 @@ struct House {
     bool black_only = false; // papers without colours and tints: what a laser printer prints cleanly
     friend bool operator==(const House&, const House&) = default;
 };
+
+// The first filler, tape or label that comes into the house is what she fills, tapes and labels with.
+void use_where_none_is(House& house, const Supply& supply);
 
 } // namespace stow::shop

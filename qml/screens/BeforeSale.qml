@@ -15,7 +15,7 @@ Page {
     named: false
 
     function ask() {
-        country.fault = controller.ask(good.currentIndex, count.text, country.text, postcode.text);
+        controller.ask(good.currentIndex, count.text, country.text, postcode.text);
     }
 
     Keys.onPressed: event => {
@@ -64,6 +64,7 @@ Page {
             Field {
                 id: count
                 label: qsTr("How many")
+                fault: screen.controller.countFault
                 text: "1"
                 width: 88
                 onAccepted: screen.ask()
@@ -72,6 +73,7 @@ Page {
                 id: country
                 label: qsTr("Country")
                 placeholder: "DE"
+                fault: screen.controller.countryFault
                 width: 120
                 onAccepted: screen.ask()
             }

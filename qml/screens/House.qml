@@ -12,7 +12,7 @@ Page {
     drafting: rules.laid || wrappings.laid
 
     headline: qsTr("How this house works")
-    aside: qsTr("Enter keeps a line and goes on to the next")
+    aside: qsTr("Enter keeps a line · Ctrl D: dark or light")
     footed: false
     named: false
 

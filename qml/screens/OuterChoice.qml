@@ -28,8 +28,7 @@ Panel {
     function take(index: int) {
         const code = controller.choices.value(index, "code");
         if (code === undefined) return;
-        controller.useOuter(row, code);
-        close();
+        if (controller.useOuter(row, code)) close();
     }
 
     GridLayout {

@@ -23,6 +23,8 @@ T.TextField {
     selectByMouse: true
 
     Accessible.name: label || placeholderText
+    // Come to by Tab, what stands there is typed over.
+    onActiveFocusChanged: if (activeFocus && (focusReason === Qt.TabFocusReason || focusReason === Qt.BacktabFocusReason)) selectAll()
 
     background: Rectangle {
         radius: Theme.radius

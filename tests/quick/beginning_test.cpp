@@ -128,7 +128,7 @@ void BeginningTest::says_at_the_field_what_is_wrong_with_a_supply()
     a_carton(shop, "175"); // longer than its outside
     keep(shop);
     QVERIFY(shop.day().cupboard().supplies.empty());
-    QVERIFY2(reads(shop, "out of range (at least 175.0 mm)"), qPrintable(shop.at().all_words()));
+    QVERIFY2(reads(shop, "out of range (≥ 175.0 mm)"), qPrintable(shop.at().all_words()));
     write(shop, "Inner length", QStringLiteral("160"));
     keep(shop);
     QCOMPARE(shop.day().cupboard().supplies.size(), std::size_t{1});

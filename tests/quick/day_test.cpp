@@ -292,6 +292,8 @@ void DayTest::plans_by_key_and_takes_another_outer_by_hand()
     QVERIFY(choose(QStringLiteral("Carton 160 × 115 × 95")));
     QTRY_VERIFY(at.reads(QStringLiteral("K1 does not take HS-2056")));
     QCOMPARE(outer().text, before.text);
+    QVERIFY(at.beginning(QStringLiteral("An outer for"), QAccessible::Heading)); // still, for another choice
+    at.press(Qt::Key_Escape);
     QVERIFY(choose(QString::fromStdString(larger.name)));
     QTRY_COMPARE(outer().text, larger.code.text);
     QVERIFY(parcel(*shop_, first.id).locked); // and kept, whatever is planned again
