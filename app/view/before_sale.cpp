@@ -8,7 +8,6 @@
 #include "app/words/reasons.h"
 #include "core/intake/csv.h"
 #include "core/measure/decimal.h"
-#include "core/planning/before_sale.h"
 #include "core/shop/countries.h"
 #include "core/weighing/expected.h"
 
@@ -31,7 +30,12 @@ planning::Wish quick_wish(const Day& day)
 
 } // namespace
 
-BeforeSaleController::BeforeSaleController(Day& day, QObject* parent) : QObject(parent), day_(day) {}
+BeforeSaleController::BeforeSaleController(Day& day, QObject* parent)
+    : QObject(parent), day_(day), asking_(day), writing_(day)
+{
+    connect(&asking_, &Work::changed, this, &BeforeSaleController::workingChanged);
+    connect(&writing_, &Work::changed, this, &BeforeSaleController::workingChanged);
+}
 
 void BeforeSaleController::refresh()
 {
@@ -61,12 +65,21 @@ void BeforeSaleController::ask(int good, const QString& count, const QString& co
         services_.show({});
         return emit answered();
     }
-    Run run({std::chrono::milliseconds(3000), 400'000});
     planning::Wish wish = quick_wish(day_);
     wish.prove = true;
-    const auto plan =
-        planning::before_sale(day_.cupboard(), {{codes_[static_cast<std::size_t>(good)]}, pieces, to, utf8(postcode)},
-                              day_.rate_sheets(), wish, run);
+    planning::Offer asked{{codes_[static_cast<std::size_t>(good)]}, pieces, to, utf8(postcode)};
+    asking_.start([this, cupboard = day_.cupboard(), rates = day_.rate_sheets(), wish,
+                   asked = std::move(asked)](Run&) -> Work::Finish {
+        Run run({std::chrono::milliseconds(3000), 400'000});
+        auto plan = planning::before_sale(cupboard, asked, rates, wish, run);
+        return [this, asked, plan = std::move(plan)] { show(asked, plan); };
+    });
+    emit answered();
+}
+
+void BeforeSaleController::show(const planning::Offer& asked,
+                                const tl::expected<planning::ParcelPlan, planning::StuckOrder>& plan)
+{
     if (!plan) {
         services_.show({});
         answer_ = tr("It cannot go: %1").arg(words::stuck(plan.error()));
@@ -101,8 +114,8 @@ void BeforeSaleController::ask(int good, const QString& count, const QString& co
         postage::ParcelFacts facts;
         facts.closed = plan->closed;
         facts.weight = plan->weight.mean;
-        facts.country = to;
-        facts.postcode = utf8(postcode);
+        facts.country = asked.country;
+        facts.postcode = asked.postcode;
         facts.holds = plan->holds;
         facts.hand_over = plan->hand_over;
         saving_ = saving_words(day_, facts, quote);
@@ -119,8 +132,15 @@ void BeforeSaleController::writeTable()
     for (const std::string& country : countries) {
         if (shop::is_country(country)) destinations.push_back({country, {}});
     }
-    Run run({std::chrono::milliseconds(20'000), 0});
-    const auto table = planning::charges(day_.cupboard(), destinations, day_.rate_sheets(), quick_wish(day_), run);
+    writing_.start([this, cupboard = day_.cupboard(), rates = day_.rate_sheets(), wish = quick_wish(day_),
+                    destinations = std::move(destinations)](Run& run) -> Work::Finish {
+        auto table = planning::charges(cupboard, destinations, rates, wish, run);
+        return [this, table = std::move(table)] { write(table); };
+    });
+}
+
+void BeforeSaleController::write(const std::vector<planning::Charge>& table)
+{
     std::string csv = intake::csv_line({"good", "name", "country", "postage", "currency", "carrier", "service",
                                         "weight g", "spread g", "risk of next step %", "next step", "to charge"});
     const auto amount = [](const std::optional<Money>& m) {

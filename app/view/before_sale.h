@@ -1,7 +1,9 @@
 // Before the sale: what it would cost to send some of a good somewhere; and what to charge for postage, as a table.
 #pragma once
 
+#include "app/view/background.h"
 #include "app/view/row_model.h"
+#include "core/planning/before_sale.h"
 
 namespace stow {
 class Day;
@@ -29,13 +31,17 @@ class BeforeSaleController : public QObject {
     Q_PROPERTY(QString answer READ answer NOTIFY answered) // "Carton K2, 812 ± 28 g, closed 206 × 156 × 106 mm"
     Q_PROPERTY(QString countFault READ countFault NOTIFY answered) // why the question cannot be answered
     Q_PROPERTY(QString countryFault READ countryFault NOTIFY answered)
-    Q_PROPERTY(QString risk READ risk NOTIFY answered) // "one in twelve is heavier than the step: then 8.10"
+    Q_PROPERTY(bool asking READ asking NOTIFY workingChanged)   // the answer is being worked out
+    Q_PROPERTY(bool writing READ writing NOTIFY workingChanged) // and the table
+    Q_PROPERTY(QString risk READ risk NOTIFY answered)          // "one in twelve is heavier than the step: then 8.10"
     Q_PROPERTY(QString saving READ saving NOTIFY answered)
     Q_PROPERTY(stow::view::RowModel* services READ services CONSTANT)
 public:
     explicit BeforeSaleController(Day& day, QObject* parent = nullptr);
     QStringList goods() const { return goods_; }
     QString answer() const { return answer_; }
+    bool asking() const { return asking_.running(); }
+    bool writing() const { return writing_.running(); }
     QString countFault() const { return count_fault_; }
     QString countryFault() const { return country_fault_; }
     QString risk() const { return risk_; }
@@ -49,14 +55,19 @@ public:
 signals:
     void changed();
     void answered();
+    void workingChanged();
     void said(const QString& words);
 
 private:
+    void show(const planning::Offer& asked, const tl::expected<planning::ParcelPlan, planning::StuckOrder>& plan);
+    void write(const std::vector<planning::Charge>& table);
+
     Day& day_;
     QStringList goods_;
     std::vector<std::string> codes_;
     QString answer_, count_fault_, country_fault_, risk_, saving_;
     Rows<OfferRow> services_;
+    Work asking_, writing_;
 };
 
 } // namespace stow::view

@@ -293,6 +293,14 @@
             <source>Services</source>
             <translation>Dienste</translation>
         </message>
+        <message>
+            <source>Writing the table …</source>
+            <translation>Tabelle wird geschrieben …</translation>
+        </message>
+        <message>
+            <source>Trying …</source>
+            <translation>Wird probiert …</translation>
+        </message>
     </context>
     <context>
         <name>Beginning</name>

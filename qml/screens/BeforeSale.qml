@@ -29,7 +29,7 @@ Page {
 
     headRight: [
         Button {
-            text: qsTr("Table of postage to charge")
+            text: screen.controller.writing ? qsTr("Writing the table …") : qsTr("Table of postage to charge")
             keyHint: "E"
             onClicked: screen.controller.writeTable()
         }
@@ -95,7 +95,7 @@ Page {
         }
         Label {
             visible: text !== ""
-            text: screen.controller.answer
+            text: screen.controller.asking ? qsTr("Trying …") : screen.controller.answer
             font.pixelSize: Theme.title
             font.bold: true
             wrapMode: Text.Wrap

@@ -1,4 +1,5 @@
 // From an empty book to a planned order, by screen alone: a good, the starter rack, an outer of her own, an order.
+#include "app/take_in.h"
 #include "core/book/cupboard.h"
 #include "core/book/ledger.h"
 #include "tests/quick/workshop.h"
@@ -19,6 +20,7 @@ private slots:
     void keeps_of_a_changed_supply_what_the_card_does_not_show();
     void enters_wrappings_and_inserts();
     void keeps_thousands_as_they_are();
+    void uses_the_first_filler_of_a_file();
     void can_be_put_away();
     void are_none_for_a_book_that_was_worked_with();
 
@@ -234,6 +236,32 @@ void BeginningTest::enters_wrappings_and_inserts()
     QCOMPARE(shop.day().cupboard().rules.size(), rules + 1);
     QVERIFY(shop.day().cupboard().rules.back().when == shop::HouseRule::When::value_from);
     QVERIFY(shop.day().cupboard().rules.back().from->minor == 8000);
+}
+
+void BeginningTest::uses_the_first_filler_of_a_file()
+{
+    Workshop shop;
+    QVERIFY(shop.day().cupboard().house.filler.empty());
+    const auto taken = take_in(shop.day(), TakeInKind::supplies, STOW_SOURCE_DIR "/demo_orders/supplies.csv");
+    QVERIFY(!taken.refused);
+    const shop::House& house = shop.day().cupboard().house;
+    for (const auto& [used, kind] :
+         {std::pair(house.filler, shop::SupplyKind::filler), std::pair(house.tape, shop::SupplyKind::tape),
+          std::pair(house.label, shop::SupplyKind::label)}) {
+        const shop::Supply* supply = shop.day().cupboard().supply(used);
+        QVERIFY(supply != nullptr && supply->kind == kind);
+    }
+    // Chosen, it stays chosen.
+    shop::House other = house;
+    other.filler = {};
+    for (const auto& [code, supply] : shop.day().cupboard().supplies) {
+        if (supply.kind == shop::SupplyKind::filler && code != house.filler) other.filler = code;
+    }
+    QVERIFY(!other.filler.empty());
+    QVERIFY(book::put_house(shop.day().book(), other));
+    shop.day().moved();
+    take_in(shop.day(), TakeInKind::supplies, STOW_SOURCE_DIR "/demo_orders/supplies.csv");
+    QCOMPARE(shop.day().cupboard().house.filler.text, other.filler.text);
 }
 
 void BeginningTest::can_be_put_away()

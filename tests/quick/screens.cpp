@@ -188,6 +188,7 @@ int main(int argc, char** argv)
         }
         if (i == 6) {
             desk.cupboard()->beforeSale()->ask(0, QStringLiteral("2"), QStringLiteral("DE"), {});
+            if (!QTest::qWaitFor([&] { return !desk.cupboard()->beforeSale()->asking(); }, 30'000)) return 1;
             pictures.take(QStringLiteral("cupboard_before_sale_asked"));
         }
         if (i == 1) {
@@ -299,6 +300,14 @@ int main(int argc, char** argv)
         }
         desk.bench()->later();
     }
+    // Words over everything.
+    emit day.waiting(QCoreApplication::translate("stow::view::PlanController", "Writing the plan into the book"));
+    pictures.take(QStringLiteral("waits"));
+    emit day.waiting({});
+    constexpr int disk_full = 13; // SQLITE_FULL
+    emit day.failed(book::BookFailure("the disk is full", disk_full));
+    pictures.take(QStringLiteral("disk_full"));
+    desk.tryAgain();
     // What a second start on the same book shows.
     QQmlApplicationEngine second;
     second.setInitialProperties({{QStringLiteral("book"), QString::fromStdString(day.book().path().string())}});

@@ -126,6 +126,9 @@ void SendingTest::shops_and_buyers_are_told()
     const QString messages = lines_of(shop, QStringLiteral("messages-")).join(QLatin1Char('\n'));
     QVERIFY(messages.contains(QStringLiteral("RR473124829DK")));
     const auto held = book::parcel_by_number(shop.book(), numbered);
+    shop.desk().openParcel(held->parcel.id.value); // from Find: what is gone is not at the bench
+    QVERIFY(shop.desk().place() == view::Desk::Place::HandOver);
+    QVERIFY2(shop.at().reads(QStringLiteral("is not here any more: handed over")), qPrintable(shop.at().all_words()));
     for (const shop::HeldOrder& order : shop.day().orders()) {
         if (order.id != held->parcel.pieces.front().order) continue;
         QVERIFY2(messages.contains(QString::fromStdString(order.order.to.name)), qPrintable(messages));
@@ -136,6 +139,10 @@ void SendingTest::nothing_is_told_before_it_went()
 {
     Workshop shop(*planned_);
     QVERIFY(at_hand_over(shop));
+    auto* hand_over = shop.desk().handOver();
+    QVERIFY(hand_over->setTracking(0, QStringLiteral("!!")).contains(QStringLiteral("no tracking number")));
+    QVERIFY(hand_over->setTracking(0, QStringLiteral("12 345-67/8")).isEmpty());
+    QVERIFY(hand_over->setTracking(0, {}).isEmpty()); // taken away again
     shop.at().letter(Qt::Key_M);
     QVERIFY2(shop.at().reads(QStringLiteral("Nothing was handed over today")), qPrintable(shop.at().all_words()));
     QVERIFY(lines_of(shop, QStringLiteral("messages-")).isEmpty());
@@ -209,7 +216,16 @@ void SendingTest::the_table_of_postage_holds_every_good()
     shop.at().press(Qt::Key_F9);
     shop.at().settle();
     shop.at().letter(Qt::Key_7);
+    auto* sale = shop.desk().cupboard()->beforeSale();
+    sale->ask(0, QStringLiteral("1000"), QStringLiteral("Narnia"), {}); // each fault at its field
+    QVERIFY(sale->answer().isEmpty());
+    QVERIFY2(shop.at().reads(QStringLiteral("1 to 99")) && shop.at().reads(QStringLiteral("“Narnia” is not a country")),
+             qPrintable(shop.at().all_words()));
+    sale->ask(0, QStringLiteral("1"), QStringLiteral("de"), {});
+    QTRY_VERIFY(!sale->answer().isEmpty());
+    QVERIFY(!shop.at().reads(QStringLiteral("1 to 99")));
     shop.at().letter(Qt::Key_E);
+    QTRY_VERIFY(!sale->writing());
     const QStringList lines = lines_of(shop, QStringLiteral("postage-to-charge-"));
     QVERIFY2(lines.size() > 1, qPrintable(shop.at().all_words()));
     for (const auto& [key, good] : shop.day().cupboard().goods) {
