@@ -301,6 +301,10 @@
             <source>Trying …</source>
             <translation>Wird probiert …</translation>
         </message>
+        <message>
+            <source>For a question at the stall or by mail: the outer it would take, its weight, and what each service asks for it.</source>
+            <translation>Für eine Frage am Stand oder per Mail: die Hülle, die es brauchte, ihr Gewicht, und was jeder Dienst dafür verlangt.</translation>
+        </message>
     </context>
     <context>
         <name>Beginning</name>

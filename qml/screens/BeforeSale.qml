@@ -94,6 +94,13 @@ Page {
             }
         }
         Label {
+            visible: !screen.controller.asking && screen.controller.answer === ""
+            text: qsTr("For a question at the stall or by mail: the outer it would take, its weight, and what each service asks for it.")
+            quiet: true
+            wrapMode: Text.Wrap
+            Layout.fillWidth: true
+        }
+        Label {
             visible: text !== ""
             text: screen.controller.asking ? qsTr("Trying …") : screen.controller.answer
             font.pixelSize: Theme.title

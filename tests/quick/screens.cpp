@@ -302,6 +302,7 @@ int main(int argc, char** argv)
     }
     // Words over everything.
     emit day.waiting(QCoreApplication::translate("stow::view::PlanController", "Writing the plan into the book"));
+    QTest::qWait(600); // it fades in
     pictures.take(QStringLiteral("waits"));
     emit day.waiting({});
     constexpr int disk_full = 13; // SQLITE_FULL
