@@ -58,7 +58,8 @@ FocusScope {
                 wrapMode: Text.Wrap
                 maximumLineCount: 2
                 Layout.fillWidth: true
-                Layout.maximumWidth: implicitWidth
+                Layout.preferredWidth: Math.ceil(implicitWidth) // a part of a pixel less would wrap it
+                Layout.maximumWidth: Layout.preferredWidth
                 Layout.leftMargin: 16
             }
             Flow { // wraps where the window is small
