@@ -146,7 +146,7 @@ void PrintQueue::run(const QString& program, const QStringList& arguments, Heard
               QString::fromUtf8(process->readAllStandardError()));
         process->deleteLater();
     });
-    connect(process, &QProcess::errorOccurred, this, [this, process, program, heard](QProcess::ProcessError error) {
+    connect(process, &QProcess::errorOccurred, this, [process, program, heard](QProcess::ProcessError error) {
         if (error != QProcess::FailedToStart) return; // the others end in `finished`
         heard(false, {}, tr("the program %1 cannot be started").arg(program));
         process->deleteLater();

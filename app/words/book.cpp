@@ -62,6 +62,14 @@ QString problem(const book::BackupProblem& p)
     return {};
 }
 
+// The book names a state in the words it is kept in.
+static QString state_named(const std::string& name)
+{
+    if (const auto of_parcel = shop::parcel_state(name)) return state(*of_parcel);
+    if (const auto of_order = shop::order_state(name)) return state(*of_order);
+    return text(name);
+}
+
 QString refused(const book::Refused& r)
 {
     using book::Why;
@@ -72,7 +80,7 @@ QString refused(const book::Refused& r)
     case Why::unknown_good: return Words::tr("There is no such good: %1").arg(what);
     case Why::unknown_supply: return Words::tr("There is no such supply: %1").arg(what);
     case Why::unknown_step: return Words::tr("There is no such step");
-    case Why::wrong_state: return Words::tr("That cannot be done now: it is %1").arg(what);
+    case Why::wrong_state: return Words::tr("That cannot be done now: it is %1").arg(state_named(r.what));
     case Why::parcel_stops: return Words::tr("Stop: the order changed or was called off since it was planned");
     case Why::is_locked: return Words::tr("The plan of this parcel is kept; unlock it first");
     case Why::more_than_ordered: return Words::tr("That would pack more than was ordered");
