@@ -67,7 +67,8 @@ void head_of_card(Sheet& s, const BenchCard& card)
     s.go_to(std::max(s.y(), top + edge - quiet_edge) + from_mm(5));
 }
 
-void drawings(Sheet& s, const BenchCard& card)
+// As high as usual, or so many percent of it.
+void drawings(Sheet& s, const BenchCard& card, int percent)
 {
     const Words& words = s.words();
     const std::vector<int> layer = layers(card.arrangement.placements);
@@ -77,7 +78,7 @@ void drawings(Sheet& s, const BenchCard& card)
     if (!by_layer) {
         View view;
         const bool tube = card.arrangement.form.kind == OuterKind::tube;
-        view.extent = {tube ? s.width() : s.width() * 4 / 5, from_mm(tube ? 45 : 84)};
+        view.extent = {tube ? s.width() : s.width() * 4 / 5, from_mm(tube ? 45 : 84) * percent / 100};
         view.filler = !card.filler.empty();
         s.need(view.extent.height);
         s.page().add(draw(card.arrangement, view), {s.left() + (s.width() - view.extent.width) / 2, s.y()});
@@ -87,7 +88,7 @@ void drawings(Sheet& s, const BenchCard& card)
     const int columns = std::min(count, 3), gap = from_mm(6);
     View view;
     view.extent.width = (s.width() - gap * (columns - 1)) / columns;
-    view.extent.height = columns == 2 ? from_mm(74) : from_mm(54);
+    view.extent.height = from_mm(columns == 2 ? 74 : 54) * percent / 100;
     view.filler = !card.filler.empty();
     view.number_size = from_pt(9);
     for (int from = 1; from <= count; from += columns) {
@@ -172,15 +173,16 @@ void facts(Sheet& s, const BenchCard& card)
     for (std::size_t from = 0; from < all.size(); from += columns) {
         int height = 0;
         const std::size_t to = std::min(all.size(), from + columns);
+        const auto x_of = [&](std::size_t i) { return s.left() + static_cast<int>(i - from) * (width + gap); };
+        const auto width_of = [&](std::size_t i) { return i + 1 == all.size() ? s.right() - x_of(i) : width; };
         for (std::size_t i = from; i < to; ++i) {
-            height = std::max(height, s.paragraph_height(width, all[i].value, value_style));
+            height = std::max(height, s.paragraph_height(width_of(i), all[i].value, value_style));
         }
         height += s.line_height(type::small);
         s.need(height);
         for (std::size_t i = from; i < to; ++i) {
-            const int x = s.left() + static_cast<int>(i - from) * (width + gap);
-            s.line(x, s.y(), std::string(words(all[i].name)), type::small);
-            s.paragraph(x, s.y() + s.line_height(type::small), width, all[i].value, value_style);
+            s.line(x_of(i), s.y(), std::string(words(all[i].name)), type::small);
+            s.paragraph(x_of(i), s.y() + s.line_height(type::small), width_of(i), all[i].value, value_style);
         }
         s.down(height + from_mm(3));
     }
@@ -352,16 +354,17 @@ BenchCard bench_card(const shop::Parcel& parcel, const planning::ParcelPlan& pla
     return card;
 }
 
-Document lay_out(const BenchCard& card, const Blank& blank, const Words& words, const TextMeasure& measure)
+namespace {
+
+Document laid_out(const BenchCard& card, const Blank& blank, const Words& words, const TextMeasure& measure,
+                  int drawing_percent)
 {
     const auto head = [&](Sheet& s, bool carried) {
         if (!carried) {
             head_of_card(s, card);
             return;
         }
-        s.line(s.left(), s.y(), card.parcel + ", " + std::string(words(Word::continued)), type::strong);
-        s.line(s.right(), s.y(), card.buyer, type::quiet, Align::end);
-        s.down(from_mm(10));
+        s.carried_head(card.parcel + ", " + std::string(words(Word::continued)), card.buyer, from_mm(10));
     };
     Sheet s(blank, words, measure, head);
     if (card.gift) beside_bar(s, std::string(words(Word::gift_no_prices)), type::strong, Role::accent);
@@ -381,12 +384,26 @@ Document lay_out(const BenchCard& card, const Blank& blank, const Words& words, 
     if (card.arrangement.cut_height)
         inside += " · " + words.with(Word::cut_down, words.length(*card.arrangement.cut_height));
     s.down(s.paragraph(s.left(), s.y(), s.width(), inside, type::quiet) + from_mm(4));
-    drawings(s, card);
+    drawings(s, card, drawing_percent);
     steps(s, card);
     facts(s, card);
     cautions(s, card);
     return s.finish(std::string(words(Word::bench_card)) + " " + card.parcel,
                     std::string(words(Word::bench_card)) + " · " + card.parcel, card.reprint);
+}
+
+} // namespace
+
+// Smaller drawings where they save a page: what is read last must not lie on another one.
+Document lay_out(const BenchCard& card, const Blank& blank, const Words& words, const TextMeasure& measure)
+{
+    Document best = laid_out(card, blank, words, measure, 100);
+    for (const int percent : {85, 70}) {
+        if (best.pages.size() == 1) break;
+        Document smaller = laid_out(card, blank, words, measure, percent);
+        if (smaller.pages.size() < best.pages.size()) best = std::move(smaller);
+    }
+    return best;
 }
 
 } // namespace stow::papers
