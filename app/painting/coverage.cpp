@@ -1,0 +1,54 @@
+#include "app/painting/coverage.h"
+
+#include "app/painting/fonts.h"
+
+#include <QChar>
+#include <QGlyphRun>
+#include <QTextLayout>
+
+#include <algorithm>
+
+namespace stow::painting {
+
+namespace {
+
+// Set as papers are set, with every font Qt falls back on: glyph 0 is the one that stands for a missing letter.
+bool all_drawn(std::string_view utf8)
+{
+    const QString text = QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
+    QTextLayout layout(text, font_of({papers::from_pt(11), papers::Face::regular, papers::Role::ink}));
+    layout.beginLayout();
+    layout.createLine();
+    layout.endLayout();
+    const QList<QGlyphRun> runs = layout.glyphRuns();
+    return std::none_of(runs.begin(), runs.end(), [](const QGlyphRun& run) { return run.glyphIndexes().contains(0); });
+}
+
+} // namespace
+
+std::string letters_without_font(std::string_view utf8)
+{
+    std::string missing;
+    if (all_drawn(utf8)) return missing; // nearly always
+    for (const std::string_view letter : papers::letters(utf8)) {
+        if (missing.find(letter) == std::string::npos && !all_drawn(letter)) missing += letter;
+    }
+    return missing;
+}
+
+std::string package_with(std::string_view letter)
+{
+    const char32_t code = papers::code_point(letter);
+    if (code >= 0x1F000 && code < 0x20000) return "fonts-noto-color-emoji";
+    switch (QChar::script(code)) {
+    case QChar::Script_Han:
+    case QChar::Script_Hiragana:
+    case QChar::Script_Katakana:
+    case QChar::Script_Bopomofo:
+    case QChar::Script_Hangul: return "fonts-noto-cjk";
+    case QChar::Script_Unknown: return {}; // private or not yet given to any writing
+    default: return "fonts-noto-core";
+    }
+}
+
+} // namespace stow::painting
