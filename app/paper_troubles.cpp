@@ -64,14 +64,14 @@ QString words_of(const std::vector<PaperTrouble>& troubles)
 {
     std::vector<std::string> boxes, without_marks, too_long;
     std::set<std::string> packages;
-    bool of_no_writing = false;
+    bool without_package = false;
     for (const PaperTrouble& one : troubles) {
         if (!one.letters.empty()) boxes.push_back(one.parcel);
         if (one.label == papers::LabelFit::without_marks) without_marks.push_back(one.parcel);
         if (one.label == papers::LabelFit::too_long) too_long.push_back(one.parcel);
         for (const std::string_view letter : papers::letters(one.letters)) {
             const std::string package = painting::package_with(letter);
-            of_no_writing = of_no_writing || package.empty();
+            without_package = without_package || package.empty();
             if (!package.empty()) packages.insert(package);
         }
     }
@@ -84,7 +84,7 @@ QString words_of(const std::vector<PaperTrouble>& troubles)
         said += Words::tr("Install %1, start the program again and print anew.")
                     .arg(listed({packages.begin(), packages.end()}));
     }
-    if (of_no_writing) said += Words::tr("Some belong to no writing and have no font anywhere: mend the order.");
+    if (without_package) said += Words::tr("For some there is no font to install: mend the order.");
     if (!without_marks.empty()) {
         said += Words::tr("The long address of %1 leaves no room for all handling marks: put them on by hand, or take "
                           "larger labels.")

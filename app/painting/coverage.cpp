@@ -4,6 +4,7 @@
 
 #include <QChar>
 #include <QGlyphRun>
+#include <QRawFont>
 #include <QTextLayout>
 
 #include <algorithm>
@@ -12,7 +13,14 @@ namespace stow::painting {
 
 namespace {
 
-// Set as papers are set, with every font Qt falls back on: glyph 0 is the one that stands for a missing letter.
+// Glyph 0 is the one that stands for a missing letter. Of a font of small pictures (its table CBLC), as those of
+// coloured emoji are, Qt's PDF shows nothing.
+bool drawn(const QGlyphRun& run)
+{
+    return !run.glyphIndexes().contains(0) && run.rawFont().fontTable("CBLC").isEmpty();
+}
+
+// Set as papers are set, with every font Qt falls back on.
 bool all_drawn(std::string_view utf8)
 {
     const QString text = QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
@@ -21,7 +29,7 @@ bool all_drawn(std::string_view utf8)
     layout.createLine();
     layout.endLayout();
     const QList<QGlyphRun> runs = layout.glyphRuns();
-    return std::none_of(runs.begin(), runs.end(), [](const QGlyphRun& run) { return run.glyphIndexes().contains(0); });
+    return std::all_of(runs.begin(), runs.end(), drawn);
 }
 
 } // namespace
@@ -39,7 +47,8 @@ std::string letters_without_font(std::string_view utf8)
 std::string package_with(std::string_view letter)
 {
     const char32_t code = papers::code_point(letter);
-    if (code >= 0x1F000 && code < 0x20000) return "fonts-noto-color-emoji";
+    if (code >= 0x1F000 && code < 0x1F900) return "fonts-symbola"; // emoji with outlines
+    if (code >= 0x1F900 && code < 0x20000) return {};              // newer ones: only some
     switch (QChar::script(code)) {
     case QChar::Script_Han:
     case QChar::Script_Hiragana:

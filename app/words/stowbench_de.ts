@@ -1491,8 +1491,8 @@
             <translation>%1 installieren, das Programm neu starten und noch einmal drucken.</translation>
         </message>
         <message>
-            <source>Some belong to no writing and have no font anywhere: mend the order.</source>
-            <translation>Einige gehören zu keinem Alphabet, keine Schriftart hat sie: die Bestellung berichtigen.</translation>
+            <source>For some there is no font to install: mend the order.</source>
+            <translation>Für einige gibt es keine Schriftart zum Installieren: die Bestellung berichtigen.</translation>
         </message>
         <message>
             <source>The long address of %1 leaves no room for all handling marks: put them on by hand, or take larger labels.</source>

@@ -442,6 +442,7 @@ TEST(Fonts, AreKnownToLackALetter)
               unassigned + private_use);
     EXPECT_EQ(painting::letters_without_font(std::string(3000, 'x') + "\n" + unassigned), unassigned);
     EXPECT_EQ(painting::package_with(unassigned), "");
+    EXPECT_EQ(painting::package_with("🎁"), "fonts-symbola");
     EXPECT_EQ(painting::package_with("港"), "fonts-noto-cjk");
     EXPECT_EQ(painting::package_with("서"), "fonts-noto-cjk");
     EXPECT_EQ(painting::package_with("ش"), "fonts-noto-core");

@@ -382,6 +382,7 @@ void PreviewTest::warns_of_letters_that_no_font_has()
     QTRY_VERIFY(preview.open());
     QCOMPARE(preview.warning(), QString()); // the demo's letters are all there
     shop.at().press(Qt::Key_Escape);
+    QTRY_VERIFY(!preview.open());
 
     const std::string number = readdressed(shop, [](shop::Address& to) { to.town += " \u0378"; }); // in no writing
     QVERIFY(!number.empty());

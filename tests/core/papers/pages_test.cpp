@@ -349,6 +349,31 @@ TEST(BenchCardPage, DrawsSmallerWhereThatSavesAPage)
     EXPECT_EQ(lowest_caption(longer), usual);
 }
 
+// What is known of the whole parcel, and the cautions, are never torn apart.
+TEST(BenchCardPage, KeepsItsFactsTogether)
+{
+    BenchCard card = samples::bench();
+    for (int more = 0; more < 20; ++more) {
+        const Document document = lay_out(card, Format::a4, english, measure);
+        EXPECT_EQ(pages_with(document, "Filler"), 1);
+        for (const DisplayList& page : document.pages) {
+            const Document alone{{}, {page}};
+            for (const char* also : {"812 ± 28 g", "4.60 EUR", "keep off the walls"})
+                EXPECT_EQ(says(alone, also), says(alone, "1.4 L shredded paper")) << also << more;
+        }
+        card.steps.push_back(card.steps.back());
+    }
+}
+
+TEST(BenchCardPage, CallsItsOwnPapersByTheReadersWords)
+{
+    BenchCard card = samples::bench();
+    card.steps.front().name = "packing slip";
+    card.steps.front().own_paper = Word::insert_slip;
+    EXPECT_TRUE(says(lay_out(card, Format::a4, german, measure), "Lieferschein"));
+    EXPECT_FALSE(says(lay_out(card, Format::a4, german, measure), "packing slip"));
+}
+
 TEST(BenchCardPage, NumbersEveryPlacementOnceInTheDrawingsAndInTheList)
 {
     const BenchCard card = samples::bench();
