@@ -295,7 +295,7 @@ void PreviewTest::shows_at_the_plan_what_its_key_would_print()
     Workshop shop(*planned_);
     QVERIFY(shop.open());
     shop.at().press(Qt::Key_F2);
-    QTRY_VERIFY(shop.at().named(QStringLiteral("Something is wrong on paper"), QAccessible::Button) != nullptr);
+    QTRY_VERIFY(shop.at().named(QStringLiteral("Look at the papers"), QAccessible::Button) != nullptr);
     shop.at().press(Qt::Key_F8);
     QTRY_VERIFY(shop.at().named(QStringLiteral("Start the round and print"), QAccessible::Button) != nullptr);
     QCOMPARE(shop.desk().preview()->title(), QStringLiteral("Pick list"));
@@ -348,13 +348,13 @@ void PreviewTest::says_so_where_there_is_nothing_to_print()
     Workshop shop(*planned_);
     QVERIFY(shop.open());
     shop.at().press(Qt::Key_F1);
-    QVERIFY(shop.at().named(QStringLiteral("Something is wrong on paper"), QAccessible::Button) == nullptr);
+    QVERIFY(shop.at().named(QStringLiteral("Look at the papers"), QAccessible::Button) == nullptr);
     shop.at().press(Qt::Key_F8);
     QTRY_VERIFY(shop.at().reads(QStringLiteral("There is nothing to print here now.")));
     QVERIFY(!shop.desk().preview()->open());
     shop.at().press(Qt::Key_F3);
-    QTRY_VERIFY(shop.at().named(QStringLiteral("Something is wrong on paper"), QAccessible::Button) != nullptr);
-    shop.at().click(shop.at().named(QStringLiteral("Something is wrong on paper"), QAccessible::Button));
+    QTRY_VERIFY(shop.at().named(QStringLiteral("Look at the papers"), QAccessible::Button) != nullptr);
+    shop.at().click(shop.at().named(QStringLiteral("Look at the papers"), QAccessible::Button));
     QTRY_VERIFY(shop.desk().preview()->open());
 }
 
