@@ -120,21 +120,25 @@ papers::Document pick_list(const Day& day, PaperKind kind, const std::vector<Pac
     return document;
 }
 
+papers::LabelData label_of(const Day& day, const Packet& packet, int print)
+{
+    const planning::ParcelPlan& plan = packet.held.plan;
+    papers::LabelData made = papers::label(packet.held.parcel, packet.to(), day.cupboard().house, service_of(packet),
+                                           plan.part, plan.parts, print);
+    made.marks = papers::handling_marks(plan, day.cupboard());
+    return made;
+}
+
 papers::Document labels(const Day& day, PaperKind kind, const std::vector<Packet>& all,
                         const papers::TextMeasure& measure)
 {
     const shop::House& house = day.cupboard().house;
     std::vector<papers::LabelData> made;
     for (const Packet& packet : all) {
-        const planning::ParcelPlan& plan = packet.held.plan;
         const shop::Parcel& parcel = packet.held.parcel;
         const int print = book::next_print(day.book(), key_of(kind), {parcel.number});
-        if (kind == PaperKind::return_labels) {
-            made.push_back(papers::return_label(parcel, packet.to(), house, print));
-            continue;
-        }
-        made.push_back(papers::label(parcel, packet.to(), house, service_of(packet), plan.part, plan.parts, print));
-        made.back().marks = papers::handling_marks(plan, day.cupboard());
+        made.push_back(kind == PaperKind::return_labels ? papers::return_label(parcel, packet.to(), house, print)
+                                                        : label_of(day, packet, print));
     }
     return papers::lay_out(made, next_label(day), her_words(), measure, house.label_form);
 }
@@ -302,6 +306,18 @@ std::optional<std::filesystem::path> write_command_cards(const Day& day, const s
 int labels_printed(const Day& day, const std::string& parcel)
 {
     return book::next_print(day.book(), key_of(PaperKind::labels), {parcel}) - 1;
+}
+
+std::map<std::string, papers::LabelFit> label_fits(const Day& day, const std::vector<shop::ParcelId>& ids)
+{
+    const painting::FontMeasure measure;
+    std::map<std::string, papers::LabelFit> fits;
+    for (const Packet& packet : packets(day, ids)) {
+        const std::string& number = packet.held.parcel.number;
+        const papers::LabelData label = label_of(day, packet, std::max(1, labels_printed(day, number)));
+        fits[number] = papers::fit_of(label, her_words(), measure, day.cupboard().house.label_form);
+    }
+    return fits;
 }
 
 int next_label(const Day& day)

@@ -5,10 +5,13 @@
 #include "app/painting/palette.h"
 #include "core/book/parcels.h"
 #include "core/papers/display_list.h"
+#include "core/papers/label.h"
 
 #include <array>
 #include <filesystem>
+#include <map>
 #include <optional>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -56,6 +59,9 @@ papers::Document command_cards(const Day& day);
 std::optional<std::filesystem::path> write_command_cards(const Day& day, const std::filesystem::path& folder);
 
 int labels_printed(const Day& day, const std::string& parcel); // prints of its address label so far; 0: none
+
+// What of them their address labels have room for, by parcel number; as they were printed last.
+std::map<std::string, papers::LabelFit> label_fits(const Day& day, const std::vector<shop::ParcelId>& parcels);
 
 // Of the sheet of labels that lies in the printer: the place (from 1) of the first that is left. Labels are laid out
 // from there on; once they went to a printer, they are used up.

@@ -1,6 +1,7 @@
 #include "app/command/command.h"
 #include "app/day_papers.h"
 #include "app/paper_keys.h"
+#include "app/paper_troubles.h"
 
 #include <nlohmann/json.hpp>
 #include <ostream>
@@ -44,6 +45,9 @@ int papers(Context& context, const Options& options)
     if (options.only == paper_key::command_cards) { // of no parcel
         if (const auto file = write_command_cards(*day, folder)) files.push_back(file->string());
     }
+    const bool of_parcels = options.only != paper_key::command_cards;
+    const QString trouble = of_parcels ? words_of(paper_troubles(*day, parcels)) : QString();
+    if (!trouble.isEmpty()) say(context.err, trouble);
     if (context.json) {
         context.out << nlohmann::json{{"files", files}}.dump() << '\n';
     } else if (files.empty()) {
@@ -51,7 +55,7 @@ int papers(Context& context, const Options& options)
     } else {
         for (const std::string& file : files) context.out << file << '\n';
     }
-    return files.empty() ? attention : done;
+    return files.empty() || !trouble.isEmpty() ? attention : done;
 }
 
 } // namespace

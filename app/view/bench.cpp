@@ -2,6 +2,7 @@
 
 #include "app/day_papers.h"
 #include "app/paper_keys.h"
+#include "app/paper_troubles.h"
 #include "app/plan_day.h"
 #include "app/scale_check.h"
 #include "app/view/away.h"
@@ -85,7 +86,10 @@ void BenchController::refresh()
     waiting_.show(std::move(rows));
     can_hand_over_ = all.empty() && !day_.parcels_in(shop::ParcelState::labelled).empty();
     const bool still = std::any_of(all.begin(), all.end(), [&](const auto& p) { return p.id.value == id_; });
-    if (!still) id_ = all.empty() ? 0 : all.front().id.value;
+    if (!still) {
+        id_ = all.empty() ? 0 : all.front().id.value;
+        scanned_ = scanned_print_ = 0;
+    }
     show();
 }
 
@@ -97,7 +101,7 @@ void BenchController::open(qlonglong parcel)
         return;
     }
     id_ = parcel;
-    scanned_ = 0;
+    scanned_ = scanned_print_ = 0;
     copying_ = false;
     book::remember(day_.book(), remembered_parcel, std::to_string(id_));
     refresh();
@@ -430,7 +434,14 @@ std::optional<std::filesystem::path> BenchController::print_label()
     if (!file) return file;
     emit written(text(paper_key::labels), text(file->string()));
     if (!typed_way(day_, text(paper_key::labels)).isEmpty()) use_labels(day_, 1);
+    stop_at_troubles();
     return file;
+}
+
+void BenchController::stop_at_troubles()
+{
+    if (const QString trouble = words_of(paper_troubles(day_, {{id_}})); !trouble.isEmpty())
+        emit wrong(tr("Something is wrong on paper"), trouble);
 }
 
 bool BenchController::typesWeight() const
@@ -481,7 +492,8 @@ void BenchController::stuckOn()
             return;
         }
     }
-    if (!settle(book::mark_labelled(day_.book(), {id_}))) return;
+    if (!settle(book::mark_labelled(day_.book(), {id_}, {scanned_print_, labels_printed(day_, held_->parcel.number)})))
+        return;
     copying_ = false;
     id_ = 0;
     emit right();
@@ -528,6 +540,7 @@ void BenchController::holdUntilMonday()
 void BenchController::printAgain()
 {
     if (!held_) return;
+    scanned_print_ = 0; // what was scanned is to be torn up
     const auto file = print_label();
     const std::string number = held_->parcel.number;
     const int print = labels_printed(day_, number);
@@ -545,7 +558,10 @@ void BenchController::print_one(PaperKind kind)
     if (!held_) return;
     const QString paper = text(name_of(kind));
     const auto file = print_paper(day_, kind, {{id_}}, paper_folder(day_) / held_->parcel.number);
-    if (file) emit written(paper, text(file->string()));
+    if (file) {
+        emit written(paper, text(file->string()));
+        stop_at_troubles();
+    }
     emit said(file ? tr("%1: %2").arg(name_of_paper(paper), text(file->string()))
                    : tr("The paper could not be written into %1").arg(text(paper_folder(day_).string())));
 }
@@ -554,11 +570,12 @@ std::vector<DraftPaper> BenchController::drafts()
 {
     std::vector<DraftPaper> drafts;
     if (!held_) return drafts;
+    const QString trouble = words_of(paper_troubles(day_, {{id_}}));
     for (const PaperKind kind : {PaperKind::labels, PaperKind::packing_slips, PaperKind::bench_cards,
                                  PaperKind::gift_notes, PaperKind::customs, PaperKind::return_labels}) {
         const auto print = [this, kind] { kind == PaperKind::labels ? printAgain() : print_one(kind); };
         drafts.push_back({name_of_paper(text(name_of(kind))), paper_of(day_, kind, {{id_}}), &palette_of(day_, kind),
-                          tr("Print"), print});
+                          tr("Print"), print, trouble});
     }
     return drafts;
 }
@@ -655,6 +672,7 @@ void BenchController::scan_label(const papers::Payload& code, bool same)
     using Kind = papers::Payload::Kind;
     const QString here = text(held_->parcel.number);
     const int last = labels_printed(day_, held_->parcel.number);
+    scanned_print_ = same && code.kind == Kind::label ? code.print : 0; // known too when she then presses Space
     if (!same)
         emit wrong(tr("Wrong label"), tr("This label is of %1. On the scale stands %2.").arg(text(code.number), here));
     else if (code.kind == Kind::paper)

@@ -185,6 +185,7 @@ private:
     bool stands_closed(Weight weight) const;
     std::optional<std::filesystem::path> print_label(); // nothing: it could not be written
     void print_one(PaperKind kind);
+    void stop_at_troubles(); // of the parcel: what was just printed shows boxes
     void undo_last();
 
     Day& day_;
@@ -192,8 +193,9 @@ private:
     std::vector<ParcelStep> plan_steps_;
     shop::WeighingStage shown_stage_ = shop::WeighingStage::closed;
     weighing::ScaleSays on_scale_;
-    int scanned_ = 0;      // pieces of the current step
-    bool copying_ = false; // the printer is out
+    int scanned_ = 0;       // pieces of the current step
+    int scanned_print_ = 0; // of this parcel's label, at its step; 0: none
+    bool copying_ = false;  // the printer is out
     bool order_changed_ = false;
     Rows<WaitingParcel> waiting_;
     Rows<BenchStep> steps_;

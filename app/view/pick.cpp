@@ -1,6 +1,7 @@
 #include "app/view/pick.h"
 
 #include "app/day_papers.h"
+#include "app/paper_troubles.h"
 #include "app/view/away.h"
 #include "app/view/paper_ways.h"
 #include "app/view/text.h"
@@ -242,6 +243,8 @@ bool PickController::print(const std::vector<shop::ParcelId>& parcels)
         const bool printed = !typed_way(day_, name).isEmpty();
         if (paper.kind == PaperKind::labels && printed) use_labels(day_, static_cast<int>(parcels.size()));
     }
+    if (const QString trouble = words_of(paper_troubles(day_, parcels)); !trouble.isEmpty())
+        emit wrong(tr("Something is wrong on paper"), trouble);
     return all_on_file;
 }
 
@@ -257,9 +260,10 @@ std::vector<DraftPaper> PickController::drafts()
         emit said(print(under_way) ? tr("The papers of round %1, marked as reprints, lie in %2").arg(round_).arg(folder)
                                    : tr("Papers could not be written into %1").arg(folder));
     };
+    const QString trouble = words_of(paper_troubles(day_, under_way.empty() ? ids_of(next) : under_way));
     for (const PaperKind kind : papers_of_a_round(day_)) {
         if (printed_later(day_, kind)) continue;
-        DraftPaper draft{name_of_paper(text(name_of(kind))), {}, &palette_of(day_, kind), {}, {}};
+        DraftPaper draft{name_of_paper(text(name_of(kind))), {}, &palette_of(day_, kind), {}, {}, trouble};
         if (under_way.empty()) {
             draft.document = paper_of_round(day_, kind, next);
             draft.print_words = tr("Start the round and print");

@@ -58,6 +58,11 @@ bool PreviewController::last() const
     return page() >= pages() && paper_ + 1 >= drafts_.size() && (lower_ || !in_halves());
 }
 
+QString PreviewController::warning() const
+{
+    return open() ? shown()->warning : QString();
+}
+
 QString PreviewController::printWords() const
 {
     return open() ? shown()->print_words : QString();

@@ -23,6 +23,7 @@ struct DraftPaper {
     const painting::Palette* palette = nullptr; // outlives it
     QString print_words;                        // on the button: "Print", "Start the round and print"
     std::function<void()> print;
+    QString warning{}; // of what would come out wrong
 };
 
 // One page, for the item that shows it.
@@ -51,6 +52,7 @@ class PreviewController : public QObject {
     Q_PROPERTY(bool large READ large WRITE setLarge NOTIFY changed) // half a page at a time, to be read
     Q_PROPERTY(bool first READ first NOTIFY changed)                // nothing comes before what is shown
     Q_PROPERTY(bool last READ last NOTIFY changed)
+    Q_PROPERTY(QString warning READ warning NOTIFY changed) // of the paper shown; empty: none
     Q_PROPERTY(QString printWords READ printWords NOTIFY changed)
     Q_PROPERTY(stow::view::PageScene scene READ scene NOTIFY changed)
 public:
@@ -68,6 +70,7 @@ public:
     void setLarge(bool large);
     bool first() const { return paper_ == 0 && page_ == 0 && !lower_; }
     bool last() const;
+    QString warning() const;
     QString printWords() const;
     PageScene scene() const;
 

@@ -98,6 +98,23 @@ QString refused(const book::Refused& r)
     return {};
 }
 
+namespace {
+
+// Which print it was is worth a word where there were several.
+QString label_step(const QString& parcel, int print, int printed)
+{
+    if (printed < 2) return Words::tr("label stuck on parcel %1").arg(parcel);
+    if (print == 0)
+        return Words::tr("label stuck on parcel %1, not scanned; it was printed %2 times").arg(parcel).arg(printed);
+    if (print == printed) return Words::tr("label stuck on parcel %1: print %2, the last").arg(parcel).arg(print);
+    return Words::tr("label stuck on parcel %1: print %2, though print %3 was made later")
+        .arg(parcel)
+        .arg(print)
+        .arg(printed);
+}
+
+} // namespace
+
 QString step(const book::Step& s)
 {
     using book::StepKind;
@@ -154,7 +171,7 @@ QString step(const book::Step& s)
     case StepKind::choose_service: return Words::tr("service chosen for parcel %1").arg(parcel);
     case StepKind::buy_postage: return Words::tr("postage for parcel %1").arg(parcel);
     case StepKind::refund_postage: return Words::tr("postage refunded");
-    case StepKind::label: return Words::tr("label stuck on parcel %1").arg(parcel);
+    case StepKind::label: return label_step(parcel, word("print").toInt(), word("printed").toInt());
     case StepKind::track: return Words::tr("tracking number of parcel %1").arg(parcel);
     case StepKind::hand_over: return Words::tr("list for %1 closed").arg(word("carrier"));
     case StepKind::came_back:

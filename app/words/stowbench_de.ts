@@ -1493,6 +1493,29 @@
         </message>
     </context>
     <context>
+        <name>PaperTroubles</name>
+        <message>
+            <source>This computer has no font for some letters of %1: the papers show boxes in their place.</source>
+            <translation>Für einige Buchstaben von %1 gibt es auf diesem Rechner keine Schriftart: Auf den Papieren stehen dort Kästchen.</translation>
+        </message>
+        <message>
+            <source>Install %1, start the program again and print anew.</source>
+            <translation>%1 installieren, das Programm neu starten und noch einmal drucken.</translation>
+        </message>
+        <message>
+            <source>For some there is no font to install: mend the order.</source>
+            <translation>Für einige gibt es keine Schriftart zum Installieren: die Bestellung berichtigen.</translation>
+        </message>
+        <message>
+            <source>The long address of %1 leaves no room for all handling marks: put them on by hand, or take larger labels.</source>
+            <translation>Die lange Anschrift von %1 lässt nicht allen Handhabungszeichen Platz: von Hand anbringen oder größere Etiketten nehmen.</translation>
+        </message>
+        <message>
+            <source>The address of %1 is too long for this label: shorten it, or take larger labels.</source>
+            <translation>Die Anschrift von %1 ist zu lang für dieses Etikett: kürzen oder größere Etiketten nehmen.</translation>
+        </message>
+    </context>
+    <context>
         <name>PaperWays</name>
         <message>
             <source>Pick list</source>
@@ -3530,6 +3553,10 @@
             <source>Finding an outer for all of it</source>
             <translation>Eine Hülle für alles zusammen wird gesucht</translation>
         </message>
+        <message>
+            <source>Something is wrong on paper</source>
+            <translation>Auf dem Papier stimmt etwas nicht</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::DayLine</name>
@@ -4909,6 +4936,10 @@
         <message>
             <source>into tray %1</source>
             <translation>in Kiste %1</translation>
+        </message>
+        <message>
+            <source>Something is wrong on paper</source>
+            <translation>Auf dem Papier stimmt etwas nicht</translation>
         </message>
     </context>
     <context>
@@ -7284,6 +7315,18 @@
         <message>
             <source>parcel %1 planned anew</source>
             <translation>Paket %1 neu geplant</translation>
+        </message>
+        <message>
+            <source>label stuck on parcel %1, not scanned; it was printed %2 times</source>
+            <translation>Etikett auf Paket %1 geklebt, nicht gescannt; es wurde %2-mal gedruckt</translation>
+        </message>
+        <message>
+            <source>label stuck on parcel %1: print %2, the last</source>
+            <translation>Etikett auf Paket %1 geklebt: Druck %2, der letzte</translation>
+        </message>
+        <message>
+            <source>label stuck on parcel %1: print %2, though print %3 was made later</source>
+            <translation>Etikett auf Paket %1 geklebt: Druck %2, obwohl es später Druck %3 gab</translation>
         </message>
     </context>
 </TS>

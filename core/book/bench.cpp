@@ -197,9 +197,12 @@ Done choose_service(Book& book, shop::ParcelId id, const std::string& carrier, c
                "carrier = ?, service = ?, postage = ?, postage_currency = ?", carrier, service, postage);
 }
 
-Done mark_labelled(Book& book, shop::ParcelId id)
+Done mark_labelled(Book& book, shop::ParcelId id, const StuckOn& label)
 {
-    return in_step(book, StepKind::label, words_of(book, id), [&](Writer& writer) -> Allowed {
+    Words words = words_of(book, id);
+    if (label.print > 0) words["print"] = std::to_string(label.print);
+    if (label.printed > 0) words["printed"] = std::to_string(label.printed);
+    return in_step(book, StepKind::label, words, [&](Writer& writer) -> Allowed {
         const auto parcel = parcel_in(book, id, {ParcelState::packed});
         if (!parcel) return tl::unexpected(parcel.error());
         if (auto allowed = may_go_on(book, *parcel); !allowed) return allowed;

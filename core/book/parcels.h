@@ -94,7 +94,11 @@ std::vector<weighing::Weighed> weighed(const Book& book, shop::WeighingStage sta
 Done mark_packed(Book& book, shop::ParcelId id);
 Done choose_service(Book& book, shop::ParcelId id, const std::string& carrier, const std::string& service,
                     std::optional<Money> postage);
-Done mark_labelled(Book& book, shop::ParcelId id);
+struct StuckOn {     // which of a parcel's labels
+    int print = 0;   // whose code was scanned; 0: none was
+    int printed = 0; // so many were made
+};
+Done mark_labelled(Book& book, shop::ParcelId id, const StuckOn& label = {});
 Done set_tracking(Book& book, shop::ParcelId id, const std::string& tracking);
 // Many numbers from a file or pasted, by parcel number, as one step. Refused, changing nothing, when a parcel is
 // unknown.

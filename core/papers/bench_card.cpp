@@ -4,6 +4,9 @@
 #include "core/papers/payload.h"
 #include "core/papers/sheet.h"
 
+#include <array>
+#include <numeric>
+
 namespace stow::papers {
 
 namespace {
@@ -67,7 +70,8 @@ void head_of_card(Sheet& s, const BenchCard& card)
     s.go_to(std::max(s.y(), top + edge - quiet_edge) + from_mm(5));
 }
 
-void drawings(Sheet& s, const BenchCard& card)
+// As high as usual, or so many percent of it.
+void drawings(Sheet& s, const BenchCard& card, int percent)
 {
     const Words& words = s.words();
     const std::vector<int> layer = layers(card.arrangement.placements);
@@ -77,7 +81,7 @@ void drawings(Sheet& s, const BenchCard& card)
     if (!by_layer) {
         View view;
         const bool tube = card.arrangement.form.kind == OuterKind::tube;
-        view.extent = {tube ? s.width() : s.width() * 4 / 5, from_mm(tube ? 45 : 84)};
+        view.extent = {tube ? s.width() : s.width() * 4 / 5, from_mm(tube ? 45 : 84) * percent / 100};
         view.filler = !card.filler.empty();
         s.need(view.extent.height);
         s.page().add(draw(card.arrangement, view), {s.left() + (s.width() - view.extent.width) / 2, s.y()});
@@ -87,7 +91,7 @@ void drawings(Sheet& s, const BenchCard& card)
     const int columns = std::min(count, 3), gap = from_mm(6);
     View view;
     view.extent.width = (s.width() - gap * (columns - 1)) / columns;
-    view.extent.height = columns == 2 ? from_mm(74) : from_mm(54);
+    view.extent.height = from_mm(columns == 2 ? 74 : 54) * percent / 100;
     view.filler = !card.filler.empty();
     view.number_size = from_pt(9);
     for (int from = 1; from <= count; from += columns) {
@@ -128,7 +132,8 @@ void steps(Sheet& s, const BenchCard& card)
         const int disc_rows = discs == 0 ? 0 : (static_cast<int>(step.numbers.size()) + 3) / 4;
         const int x = s.left() + std::max(1, discs) * disc_step + from_mm(2);
         const int width = s.right() - box_edge - from_mm(3) - x;
-        const std::string what = step.count > 1 ? std::to_string(step.count) + " × " + step.name : step.name;
+        const std::string called = step.own_paper ? std::string(s.words()(*step.own_paper)) : step.name;
+        const std::string what = step.count > 1 ? std::to_string(step.count) + " × " + called : called;
         const std::string second = second_line(s.words(), step);
         int height = s.paragraph_height(width, what, name);
         if (!second.empty()) height += s.paragraph_height(width, second, type::quiet);
@@ -151,6 +156,24 @@ void steps(Sheet& s, const BenchCard& card)
     s.down(from_mm(5));
 }
 
+std::vector<Word> cautions_of(const BenchCard& card)
+{
+    const std::array<std::pair<bool, Word>, 4> all{{{card.heavy, Word::caution_heavy},
+                                                    {card.flammable, Word::caution_flammable},
+                                                    {card.glass, Word::caution_glass},
+                                                    {card.liquid, Word::caution_liquid}}};
+    std::vector<Word> words;
+    for (const auto& [applies, word] : all) {
+        if (applies) words.push_back(word);
+    }
+    return words;
+}
+
+int caution_height(const Sheet& s)
+{
+    return s.line_height(type::strong) + from_mm(1);
+}
+
 void facts(Sheet& s, const BenchCard& card)
 {
     const Words& words = s.words();
@@ -168,42 +191,37 @@ void facts(Sheet& s, const BenchCard& card)
     if (card.postage && !card.service.empty()) service += "\n" + words.money(*card.postage);
     all.push_back({Word::service, service});
 
-    const int columns = 3, gap = from_mm(6), width = (s.width() - gap * (columns - 1)) / columns;
-    for (std::size_t from = 0; from < all.size(); from += columns) {
-        int height = 0;
-        const std::size_t to = std::min(all.size(), from + columns);
-        for (std::size_t i = from; i < to; ++i) {
-            height = std::max(height, s.paragraph_height(width, all[i].value, value_style));
-        }
-        height += s.line_height(type::small);
-        s.need(height);
-        for (std::size_t i = from; i < to; ++i) {
-            const int x = s.left() + static_cast<int>(i - from) * (width + gap);
-            s.line(x, s.y(), std::string(words(all[i].name)), type::small);
-            s.paragraph(x, s.y() + s.line_height(type::small), width, all[i].value, value_style);
-        }
-        s.down(height + from_mm(3));
+    const std::size_t columns = 3;
+    const int gap = from_mm(6), width = (s.width() - gap * 2) / 3;
+    const auto x_of = [&](std::size_t i) { return s.left() + static_cast<int>(i % columns) * (width + gap); };
+    const auto width_of = [&](std::size_t i) { return i + 1 == all.size() ? s.right() - x_of(i) : width; };
+    std::vector<int> heights((all.size() + columns - 1) / columns, 0); // of the rows
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        const int height = s.line_height(type::small) + s.paragraph_height(width_of(i), all[i].value, value_style);
+        heights[i / columns] = std::max(heights[i / columns], height + from_mm(3));
+    }
+    // All on one page, the cautions with them.
+    s.need(std::accumulate(heights.begin(), heights.end(),
+                           caution_height(s) * static_cast<int>(cautions_of(card).size())));
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        s.line(x_of(i), s.y(), std::string(words(all[i].name)), type::small);
+        s.paragraph(x_of(i), s.y() + s.line_height(type::small), width_of(i), all[i].value, value_style);
+        if (i % columns + 1 == columns || i + 1 == all.size()) s.down(heights[i / columns]);
     }
 }
 
 // A triangle stands before each: colour alone would not do.
 void cautions(Sheet& s, const BenchCard& card)
 {
-    const std::array<std::pair<bool, Word>, 4> all{{{card.heavy, Word::caution_heavy},
-                                                    {card.flammable, Word::caution_flammable},
-                                                    {card.glass, Word::caution_glass},
-                                                    {card.liquid, Word::caution_liquid}}};
-    for (const auto& [applies, word] : all) {
-        if (!applies) continue;
-        const int height = s.line_height(type::strong) + from_mm(1);
-        s.need(height);
+    for (const Word word : cautions_of(card)) {
+        s.need(caution_height(s));
         const int side = type::strong.size, x = s.left(), y = s.y() + side / 8;
         s.page().add(Path{{{x + side / 2, y}, {x + side, y + side}, {x, y + side}},
                           true,
                           Pen{Role::brick, 30, Pen::Dash::solid},
                           std::nullopt});
         s.line(x + side + from_mm(2), s.y(), std::string(s.words()(word)), type::strong);
-        s.down(height);
+        s.down(caution_height(s));
     }
 }
 
@@ -239,6 +257,8 @@ BenchCard::Step step_of(const planning::PackedItem& item, const planning::Parcel
 {
     BenchCard::Step step;
     step.name = item.name;
+    if (item.kind == planning::PackedItem::Kind::slip) step.own_paper = Word::insert_slip;
+    if (item.kind == planning::PackedItem::Kind::gift_note) step.own_paper = Word::gift_note;
     if (const shop::Wrapping* wrapping = cupboard.wrapping(item.wrapping)) step.wrapping = wrapping->name;
     step.personal_text = personal_texts(item, plan, orders);
     step.folded = item.folded;
@@ -352,16 +372,17 @@ BenchCard bench_card(const shop::Parcel& parcel, const planning::ParcelPlan& pla
     return card;
 }
 
-Document lay_out(const BenchCard& card, const Blank& blank, const Words& words, const TextMeasure& measure)
+namespace {
+
+Document laid_out(const BenchCard& card, const Blank& blank, const Words& words, const TextMeasure& measure,
+                  int drawing_percent)
 {
     const auto head = [&](Sheet& s, bool carried) {
         if (!carried) {
             head_of_card(s, card);
             return;
         }
-        s.line(s.left(), s.y(), card.parcel + ", " + std::string(words(Word::continued)), type::strong);
-        s.line(s.right(), s.y(), card.buyer, type::quiet, Align::end);
-        s.down(from_mm(10));
+        s.carried_head(card.parcel + ", " + std::string(words(Word::continued)), card.buyer, from_mm(10));
     };
     Sheet s(blank, words, measure, head);
     if (card.gift) beside_bar(s, std::string(words(Word::gift_no_prices)), type::strong, Role::accent);
@@ -381,12 +402,26 @@ Document lay_out(const BenchCard& card, const Blank& blank, const Words& words, 
     if (card.arrangement.cut_height)
         inside += " · " + words.with(Word::cut_down, words.length(*card.arrangement.cut_height));
     s.down(s.paragraph(s.left(), s.y(), s.width(), inside, type::quiet) + from_mm(4));
-    drawings(s, card);
+    drawings(s, card, drawing_percent);
     steps(s, card);
     facts(s, card);
     cautions(s, card);
     return s.finish(std::string(words(Word::bench_card)) + " " + card.parcel,
                     std::string(words(Word::bench_card)) + " · " + card.parcel, card.reprint);
+}
+
+} // namespace
+
+// Smaller drawings where they save a page: what is read last must not lie on another one.
+Document lay_out(const BenchCard& card, const Blank& blank, const Words& words, const TextMeasure& measure)
+{
+    Document best = laid_out(card, blank, words, measure, 100);
+    for (const int percent : {85, 70}) {
+        if (best.pages.size() == 1) break;
+        Document smaller = laid_out(card, blank, words, measure, percent);
+        if (smaller.pages.size() < best.pages.size()) best = std::move(smaller);
+    }
+    return best;
 }
 
 } // namespace stow::papers

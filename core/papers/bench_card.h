@@ -28,6 +28,7 @@ struct BenchCard {
         std::string name{}, wrapping{}, personal_text{};
         bool under_cushion = false, folded = false, rolled = false;
         std::vector<std::string> content{}; // of a gift box or roll: "2 × Ink bottle, sea green"
+        std::optional<Word> own_paper{};    // a slip or gift note: goes by our name for it, in the reader's language
     };
     std::vector<Step> steps;
     std::string filler; // "shredded paper"; empty: none

@@ -14,6 +14,11 @@ constexpr int module = 100; // read at arm's length, on a card that lies on the 
 constexpr int columns = 2;
 constexpr int card_height = from_mm(54);
 
+void cut(Sheet& s, Point from, Point to)
+{
+    s.page().add(Path{{from, to}, false, Pen{Role::hairline, hairline_width, Pen::Dash::dashed}, std::nullopt});
+}
+
 } // namespace
 
 std::string_view word_of(Command command)
@@ -60,21 +65,26 @@ Document command_cards(const Blank& blank, const Words& words, const TextMeasure
     s.down(from_mm(4));
     const int width = s.width() / columns;
     int column = 0;
+    bool first_row = true;
     for (const Command command : all_commands) {
+        const std::size_t pages = s.pages();
         if (column == 0) s.need(card_height);
-        const int left = s.left() + column * width, top = s.y();
-        s.page().add(
-            Path{{{left, top}, {left + width, top}, {left + width, top + card_height}, {left, top + card_height}},
-                 true,
-                 Pen{Role::hairline, hairline_width, Pen::Dash::dashed},
-                 std::nullopt}); // to cut along
+        if (s.pages() != pages) first_row = true;
+        const int left = s.left() + column * width, top = s.y(), right = left + width, bottom = top + card_height;
+        // To cut along; an edge that two cards share is drawn once, or its dashes would run into each other.
+        if (first_row) cut(s, {left, top}, {right, top});
+        if (column == 0) cut(s, {left, top}, {left, bottom});
+        cut(s, {right, top}, {right, bottom});
+        cut(s, {left, bottom}, {right, bottom});
         const std::string code =
             to_text(Payload{Payload::Kind::command, std::string(word_of(command))}).value_or(std::string());
         const int edge = s.code({left + width, top + from_mm(4)}, code, module);
         s.paragraph(left + from_mm(5), top + from_mm(8), width - edge - from_mm(5),
                     std::string(name_of(command, words)), type::large);
         column = (column + 1) % columns;
-        if (column == 0) s.down(card_height);
+        if (column > 0) continue;
+        first_row = false;
+        s.down(card_height);
     }
     return s.finish(std::string(words(Word::command_cards)), {});
 }

@@ -44,7 +44,12 @@ void column_heads(Sheet& s)
 {
     const Columns c = columns(s);
     const Words& words = s.words();
-    s.line(c.what, s.y(), std::string(words(Word::description)), type::small);
+    const std::string what(words(Word::description));
+    const int width = c.weight - s.width_of(std::string(words(Word::net_weight)), type::small) - from_mm(3) - c.what;
+    s.down(s.paragraph_height(width, what, type::small) -
+           s.line_height(type::small)); // the others beside its last line
+    s.paragraph(c.what, s.y() + s.line_height(type::small) - s.paragraph_height(width, what, type::small), width, what,
+                type::small);
     s.line(c.weight, s.y(), std::string(words(Word::net_weight)), type::small, Align::end);
     s.line(c.value, s.y(), std::string(words(Word::value)), type::small, Align::end);
     s.line(c.tariff, s.y(), std::string(words(Word::tariff_number)), type::small);
@@ -227,9 +232,7 @@ Document lay_out(const CustomsData& data, const Blank& blank, const Words& words
     bool in_table = false;
     const auto head = [&](Sheet& s, bool carried) {
         if (carried) {
-            s.line(s.left(), s.y(), title + ", " + std::string(words(Word::continued)), type::strong);
-            s.line(s.right(), s.y(), data.parcel, type::quiet, Align::end);
-            s.down(from_mm(11));
+            s.carried_head(title + ", " + std::string(words(Word::continued)), data.parcel, from_mm(11));
             if (in_table) column_heads(s);
             return;
         }

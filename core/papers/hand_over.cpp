@@ -121,10 +121,7 @@ Document lay_out(const HandOverList& list, const Blank& blank, const Words& word
     bool in_table = false;
     const auto head = [&](Sheet& s, bool carried) {
         if (carried) {
-            s.line(s.left(), s.y(), title + " " + list.carrier + ", " + std::string(words(Word::continued)),
-                   type::strong);
-            s.line(s.right(), s.y(), which, type::quiet, Align::end);
-            s.down(from_mm(11));
+            s.carried_head(title + " " + list.carrier + ", " + std::string(words(Word::continued)), which, from_mm(11));
             if (in_table) column_heads(s);
             return;
         }

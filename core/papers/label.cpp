@@ -22,6 +22,12 @@ constexpr int mark_gap = from_mm(2), frame_pad = from_mm(1);
 constexpr int least_foot_text = from_mm(30); // words beside the marks
 constexpr Style sender_style{from_pt(9), Face::regular, Role::ink};
 
+// On those everything stands closer together.
+bool is_narrow(shop::LabelForm form)
+{
+    return form == shop::LabelForm::roll_62 || extent_of(form).height < from_mm(120);
+}
+
 int margin_of(shop::LabelForm form)
 {
     return from_mm(form == shop::LabelForm::roll_62 ? 5 : 6);
@@ -187,7 +193,9 @@ struct Foot {
     int module = 0, edge = 0;      // of the code
     int width = 0, text_width = 0; // left of the code; of the words
     int height = 0;
-    MarkRoom marks{}; // `above`: not in the foot
+    MarkRoom marks{};        // `above`: not in the foot
+    int marks_top = 0;       // of those that stand under the words; from the top of the words
+    bool under_code = false; // they stand under the code too, over the whole width
 };
 
 int framed_width(const Sheet& s, const Foot& foot)
@@ -229,12 +237,17 @@ std::optional<Foot> foot_of(const Sheet& s, const LabelData& label, bool narrow,
     const bool own_line = number_width + frame_pad + framed_width(s, foot) > foot.text_width;
     if (!foot.print.empty() && own_line) foot.height += s.line_height(sender_style) + frame_pad;
     if (beside) foot.height = std::max(foot.height, marks.edge);
+    const int code_height = foot.edge - 2 * quiet_modules * foot.module;
     if (under && !label.marks.empty()) {
-        const int across = std::max(1, (foot.width + mark_gap) / (marks.edge + mark_gap));
+        foot.under_code = row_of_marks(label.marks.size(), marks.edge) > foot.width;
+        const int least_top = foot.under_code ? code_height + quiet_modules * foot.module : 0;
+        foot.marks_top = std::max(foot.height + mark_gap, least_top);
+        const int across =
+            std::max(1, ((foot.under_code ? s.width() : foot.width) + mark_gap) / (marks.edge + mark_gap));
         const int rows = (static_cast<int>(label.marks.size()) + across - 1) / across;
-        foot.height += rows * (marks.edge + mark_gap);
+        foot.height = foot.marks_top + rows * (marks.edge + mark_gap) - mark_gap;
     }
-    foot.height = std::max(foot.height, foot.edge - 2 * quiet_modules * foot.module);
+    foot.height = std::max(foot.height, code_height);
     return foot;
 }
 
@@ -269,7 +282,7 @@ void set_marks(Sheet& s, const std::vector<HandlingMark>& marks, int edge, Point
     }
 }
 
-void set_foot(Sheet& s, const LabelData& label, const Foot& foot, int floor)
+void set_foot(Sheet& s, const LabelData& label, const std::vector<HandlingMark>& marks, const Foot& foot, int floor)
 {
     s.rule(floor, Role::ink);
     const int quiet = quiet_modules * foot.module, top = floor + quiet;
@@ -283,90 +296,131 @@ void set_foot(Sheet& s, const LabelData& label, const Foot& foot, int floor)
     const int edge = foot.marks.edge;
     const bool beside = foot.marks.place == MarkRoom::Place::beside;
     set_marks(
-        s, label.marks, edge,
-        {s.left() + (beside ? foot.width - row_of_marks(label.marks.size(), edge) : 0), beside ? top : y + mark_gap},
-        s.left() + foot.width);
+        s, marks, edge,
+        {s.left() + (beside ? foot.width - row_of_marks(marks.size(), edge) : 0), beside ? top : top + foot.marks_top},
+        foot.under_code ? s.right() : s.left() + foot.width);
 }
+
+// Where everything goes on one label.
+struct Setting {
+    Foot foot;
+    std::vector<HandlingMark> marks;
+    std::vector<std::string> sender;
+    int sender_width = 0, address_top = 0, for_address = 0;
+    int size = 0;       // of the address; 0: it has no room
+    bool tight = false; // no word "To" over it, little air
+    LabelFit fit = LabelFit::all_of_it;
+};
+
+class Compositor {
+public:
+    Compositor(const Sheet& sheet, const LabelData& label, shop::LabelForm form)
+        : s_(sheet), label_(label), roll_(form == shop::LabelForm::roll_62), narrow_(is_narrow(form))
+    {
+    }
+
+    // The address comes first: where it would grow small or have no room, the marks do with less. More than the label
+    // holds at a good size takes the air over it, then grows smaller; only then are marks left out, the first last.
+    Setting best()
+    {
+        for (const std::size_t keep :
+             {label_.marks.size(), std::min<std::size_t>(label_.marks.size(), 1), std::size_t{0}}) {
+            label_.marks.resize(keep);
+            for (const bool small : {false, true}) {
+                for (const bool tight : {false, true}) {
+                    if (best_.size == 0) try_rooms(tight, small);
+                }
+            }
+            if (best_.size > 0) break;
+            best_.fit = LabelFit::without_marks;
+        }
+        if (best_.size == 0) {
+            best_ = setting(mark_rooms.front(), true).value_or(Setting{});
+            best_.size = smallest_size;
+            best_.fit = LabelFit::too_long;
+        }
+        return best_;
+    }
+
+private:
+    void try_rooms(bool tight, bool small)
+    {
+        for (const MarkRoom& marks : mark_rooms) {
+            if (best_.size >= good_size) return;
+            auto made = setting(marks, tight);
+            if (!made) continue;
+            made->size = small ? small_size(made->for_address) : usual_size(made->for_address);
+            made->fit = best_.fit;
+            if (made->size > best_.size) best_ = std::move(*made);
+        }
+    }
+
+    int usual_size(int room) const
+    {
+        if (height_at(s_, label_, least_size) > room) return 0;
+        return roll_ ? from_pt(13) : address_size(s_, label_, room);
+    }
+    int small_size(int room) const
+    {
+        for (int size = least_size - 1; size >= smallest_size; --size) {
+            if (height_at(s_, label_, size) <= room) return size;
+        }
+        return 0;
+    }
+
+    // Nothing: the marks have no room there. The foot takes what it needs, the address the rest.
+    std::optional<Setting> setting(const MarkRoom& marks, bool tight) const
+    {
+        Setting made;
+        const int row = row_of_marks(label_.marks.size(), marks.edge);
+        const bool above = marks.place == MarkRoom::Place::above && row > 0;
+        made.sender_width = s_.width() - (above ? row + 2 * mark_gap : 0);
+        if (made.sender_width < least_foot_text) return std::nullopt;
+        const auto foot = foot_of(s_, label_, narrow_, marks);
+        if (!foot) return std::nullopt;
+        made.foot = *foot;
+        made.marks = label_.marks;
+        made.tight = tight;
+        made.sender = sender_lines(s_, label_, narrow_, made.sender_width);
+        const int over = std::max(sender_height(s_, made.sender, made.sender_width), above ? marks.edge : 0);
+        const int air = tight ? from_mm(4) : from_mm(narrow_ ? 10 : 12);
+        made.address_top = std::max(narrow_ || tight ? 0 : usual_address_top, s_.y() + over + air);
+        made.for_address = s_.bottom() - foot->height - quiet_modules * foot->module - from_mm(2) - made.address_top;
+        return made;
+    }
+
+    const Sheet& s_;
+    LabelData label_;
+    bool roll_, narrow_;
+    Setting best_;
+};
 
 } // namespace
 
+LabelFit fit_of(const LabelData& label, const Words& words, const TextMeasure& measure, shop::LabelForm form)
+{
+    const Sheet s({extent_of(form), margin_of(form)}, words, measure, nullptr);
+    return Compositor(s, label, form).best().fit;
+}
+
 DisplayList lay_out(const LabelData& label, const Words& words, const TextMeasure& measure, shop::LabelForm form)
 {
-    const Extent extent = extent_of(form);
-    const bool roll = form == shop::LabelForm::roll_62, low = extent.height < from_mm(120), narrow = roll || low;
-    Sheet s({extent, margin_of(form)}, words, measure, nullptr);
-    // The foot takes what it needs, the address the rest; a roll's ends where the foot does.
-    LabelData shown = label;
-    struct Room {
-        Foot foot;
-        std::vector<std::string> sender;
-        int sender_width = 0, address_top = 0, for_address = 0;
-    };
-    const auto room_with = [&](const MarkRoom& marks) -> std::optional<Room> {
-        Room room;
-        const int row = row_of_marks(shown.marks.size(), marks.edge);
-        const bool above = marks.place == MarkRoom::Place::above && row > 0;
-        room.sender_width = s.width() - (above ? row + 2 * mark_gap : 0);
-        if (room.sender_width < least_foot_text) return std::nullopt;
-        const auto foot = foot_of(s, shown, narrow, marks);
-        if (!foot) return std::nullopt;
-        room.foot = *foot;
-        room.sender = sender_lines(s, label, narrow, room.sender_width);
-        const int over = std::max(sender_height(s, room.sender, room.sender_width), above ? marks.edge : 0);
-        room.address_top = std::max(narrow ? 0 : usual_address_top, s.y() + over + from_mm(narrow ? 10 : 12));
-        room.for_address = s.bottom() - foot->height - quiet_modules * foot->module - from_mm(2) - room.address_top;
-        return room;
-    };
-    // The address comes first: where it would grow small or have no room, the marks do with less.
-    Room room;
-    int size = 0;
-    const auto tried = [&](const MarkRoom& marks) {
-        const auto made = room_with(marks);
-        if (!made) return;
-        const bool fits = height_at(s, label, least_size) <= made->for_address;
-        const int possible = !fits ? 0 : roll ? from_pt(13) : address_size(s, label, made->for_address);
-        if (possible <= size) return;
-        size = possible;
-        room = *made;
-    };
-    for (const MarkRoom& marks : mark_rooms) {
-        if (size < good_size) tried(marks);
-    }
-    // More than the label holds at that size: it grows smaller, and only then are the marks left out.
-    const auto smaller = [&](const MarkRoom& marks) {
-        const auto made = room_with(marks);
-        for (int tiny = least_size - 1; made && tiny >= smallest_size && tiny > size; --tiny) {
-            if (height_at(s, label, tiny) > made->for_address) continue;
-            size = tiny;
-            room = *made;
-        }
-    };
-    if (size == 0) {
-        for (const MarkRoom& marks : mark_rooms) smaller(marks);
-    }
-    if (size == 0) {
-        shown.marks.clear();
-        tried(mark_rooms.front());
-    }
-    if (size == 0) smaller(mark_rooms.front());
-    if (size == 0) { // no label holds that
-        size = smallest_size;
-        room = room_with(mark_rooms.front()).value_or(Room{});
-    }
-    const Foot& foot = room.foot;
-    set_sender(s, room.sender, room.sender_width);
+    Sheet s({extent_of(form), margin_of(form)}, words, measure, nullptr);
+    const Setting set = Compositor(s, label, form).best();
+    const Foot& foot = set.foot;
+    set_sender(s, set.sender, set.sender_width);
     if (foot.marks.place == MarkRoom::Place::above) {
-        const int row = row_of_marks(shown.marks.size(), foot.marks.edge);
-        set_marks(s, shown.marks, foot.marks.edge, {s.right() - row, s.y()}, s.right());
+        const int row = row_of_marks(set.marks.size(), foot.marks.edge);
+        set_marks(s, set.marks, foot.marks.edge, {s.right() - row, s.y()}, s.right());
     }
-    const int address_top = room.address_top;
+    s.rule(set.address_top - from_mm(set.tight ? 2 : 8), Role::ink);
+    if (!set.tight) s.line(s.left(), set.address_top - from_mm(6), std::string(words(Word::to)), sender_style);
+    const int under_address = set.address_top + set_address(s, label, set.size, set.address_top);
+    // A roll's label ends where the foot does.
+    const bool roll = form == shop::LabelForm::roll_62;
     const int above_foot = quiet_modules * foot.module;
-    int floor = s.bottom() - foot.height - above_foot;
-    s.rule(address_top - from_mm(8), Role::ink);
-    s.line(s.left(), address_top - from_mm(6), std::string(words(Word::to)), sender_style);
-    const int y = address_top + set_address(s, label, size, address_top);
-    if (roll) floor = y + from_mm(3);
-    set_foot(s, shown, foot, floor);
+    const int floor = roll ? under_address + from_mm(3) : s.bottom() - foot.height - above_foot;
+    set_foot(s, label, set.marks, foot, floor);
     if (roll) s.page().extent.height = floor + above_foot + foot.height + margin_of(form);
     return std::move(s.page());
 }

@@ -35,6 +35,14 @@ LabelData return_label(const shop::Parcel& parcel, const shop::Address& from, co
 Extent extent_of(shop::LabelForm form);
 int labels_on_a_sheet(shop::LabelForm form); // 1: each has a page of its own
 
+// What of it the label has room for, at 9 points at least.
+enum class LabelFit {
+    all_of_it,
+    without_marks /* one at most is left */,
+    too_long /* the address runs into the foot */
+};
+LabelFit fit_of(const LabelData& label, const Words& words, const TextMeasure& measure, shop::LabelForm form);
+
 DisplayList lay_out(const LabelData& label, const Words& words, const TextMeasure& measure,
                     shop::LabelForm form = shop::LabelForm::single_100x150);
 

@@ -95,13 +95,8 @@ Document lay_out(const MaterialReport& report, const Blank& blank, const Words& 
     const std::string title(words(Word::material_report));
     const std::string days = words.date(report.from) + " – " + words.date(report.until);
     const auto head = [&](Sheet& s, bool carried) {
-        s.line(s.left(), s.y(), carried ? title + ", " + std::string(words(Word::continued)) : title,
-               carried ? type::strong : type::title);
-        if (carried) {
-            s.line(s.right(), s.y(), days, type::quiet, Align::end);
-            s.down(from_mm(9));
-            return;
-        }
+        if (carried) return s.carried_head(title + ", " + std::string(words(Word::continued)), days, from_mm(9));
+        s.line(s.left(), s.y(), title, type::title);
         s.down(s.line_height(type::title));
         const std::string count = report.parcels == 1 ? std::string(words(Word::one_together))
                                                       : words.with(Word::all_together, std::to_string(report.parcels));

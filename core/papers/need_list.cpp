@@ -60,12 +60,10 @@ Document lay_out(const NeedList& list, const Blank& blank, const Words& words, c
     const std::string day = words.date(list.day);
     bool in_table = false;
     const auto head = [&](Sheet& s, bool carried) {
-        s.line(s.left(), s.y(), carried ? title + ", " + std::string(words(Word::continued)) : title,
-               carried ? type::strong : type::title);
         if (carried) {
-            s.line(s.right(), s.y(), day, type::quiet, Align::end);
-            s.down(from_mm(9));
+            s.carried_head(title + ", " + std::string(words(Word::continued)), day, from_mm(9));
         } else {
+            s.line(s.left(), s.y(), title, type::title);
             s.down(s.line_height(type::title));
             s.line(s.left(), s.y(), day, type::quiet);
             s.down(s.line_height(type::quiet) + from_mm(5));
@@ -76,9 +74,9 @@ Document lay_out(const NeedList& list, const Blank& blank, const Words& words, c
     for (const NeedList::Group& group : list.groups) {
         in_table = false;
         s.need(from_mm(34)); // a heading never stands alone at the foot
-        if (!group.heading.empty()) {
-            s.down(s.paragraph(s.left(), s.y(), s.width(), group.heading, type::large));
-        }
+        std::string heading = group.heading;
+        if (heading.empty() && list.groups.size() > 1) heading = words(Word::no_supplier); // set apart from the others
+        if (!heading.empty()) s.down(s.paragraph(s.left(), s.y(), s.width(), heading, type::large));
         column_heads(s, list.kind);
         in_table = true;
         for (const NeedList::Line& line : group.lines) entry(s, line);

@@ -247,12 +247,7 @@ Sheet::Head head_of(const std::string& title, const std::string& what, const std
 {
     return [&title, &what, &tray](Sheet& s, bool carried) {
         if (carried) {
-            const std::string again = title + ", " + std::string(s.words()(Word::continued));
-            const int used = s.width_of(again, type::strong) + s.width_of(what, type::quiet);
-            s.line(s.left(), s.y(), again, type::strong);
-            if (used + from_mm(4) > s.width()) s.down(s.line_height(type::strong));
-            s.line(s.right(), s.y(), what, type::quiet, Align::end);
-            s.down(from_mm(9));
+            s.carried_head(title + ", " + std::string(s.words()(Word::continued)), what, from_mm(9));
             if (tray.empty()) return;
             s.line(s.left(), s.y(), tray, type::large);
             s.down(s.line_height(type::large) + from_mm(2));

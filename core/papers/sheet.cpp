@@ -130,6 +130,15 @@ int Sheet::code(Point at, const std::string& payload, int module)
     return edge;
 }
 
+void Sheet::carried_head(const std::string& title, const std::string& which, int space)
+{
+    line(left(), y_, shorten(title, width(), type::strong, measure_), type::strong);
+    const bool beneath = width_of(title, type::strong) + from_mm(6) + width_of(which, type::quiet) > width();
+    if (beneath) down(line_height(type::strong));
+    line(right(), y_, shorten(which, width(), type::quiet, measure_), type::quiet, Align::end);
+    down(space);
+}
+
 Document Sheet::finish(const std::string& title, const std::string& foot, const std::optional<Reprint>& reprint)
 {
     document_.title = title;

@@ -69,6 +69,9 @@ public:
     // The code with its quiet zone, its upper right corner at `at`; returns its edge.
     int code(Point at, const std::string& payload, int module = code_module);
 
+    // The head of a page that carries on: what it is, and at the right which one, beneath where both have no room.
+    void carried_head(const std::string& title, const std::string& which, int space);
+
     // Closes the document: `foot` on the left of each page, page numbers on the right where there are several.
     Document finish(const std::string& title, const std::string& foot, const std::optional<Reprint>& reprint = {});
 

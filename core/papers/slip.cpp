@@ -200,11 +200,7 @@ Document lay_out(const Slip& slip, const Blank& blank, const Words& words, const
             first_head(s, slip);
             return;
         }
-        const std::string carried_title = title + ", " + std::string(words(Word::continued));
-        s.line(s.left(), s.y(), carried_title, type::strong);
-        const int room = s.width() - s.width_of(carried_title, type::strong) - from_mm(6);
-        s.line(s.right(), s.y(), shorten(which, room, type::quiet, measure), type::quiet, Align::end);
-        s.down(from_mm(11));
+        s.carried_head(title + ", " + std::string(words(Word::continued)), which, from_mm(11));
         if (in_table) column_heads(s, slip);
     };
     Sheet s(blank, words, measure, head);

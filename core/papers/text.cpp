@@ -36,6 +36,12 @@ std::uint32_t code_point(std::string_view letter)
 
 namespace {
 
+// No line begins with the dot between two words.
+bool before_a_dot(std::string_view rest)
+{
+    return rest.substr(0, 3) == "· ";
+}
+
 // Pieces that stay together: a word with the spaces after it, or up to and with a hyphen or slash.
 std::vector<std::string_view> unbreakable(std::string_view line)
 {
@@ -43,7 +49,7 @@ std::vector<std::string_view> unbreakable(std::string_view line)
     std::size_t from = 0;
     for (std::size_t i = 0; i < line.size(); ++i) {
         const bool last = i + 1 == line.size();
-        const bool break_after = line[i] == ' ' ? last || line[i + 1] != ' '
+        const bool break_after = line[i] == ' ' ? last || (line[i + 1] != ' ' && !before_a_dot(line.substr(i + 1)))
                                                 : (line[i] == '-' || line[i] == '/') && !last && line[i + 1] != ' ';
         if (break_after || last) {
             pieces.push_back(line.substr(from, i + 1 - from));

@@ -115,6 +115,7 @@ constexpr std::array rows{
     Row{Word::on_hand, "On hand", "Vorrat"},
     Row{Word::to_order, "Order", "Bestellen"},
     Row{Word::to_make, "Make", "Fertigen"},
+    Row{Word::no_supplier, "No supplier named", "Kein Lieferant genannt"},
     Row{Word::material_report, "Packaging by material", "Verpackung nach Material"},
     Row{Word::material_covers, "Total: what the shop book says was used up in packing, and the goods' own packaging. Apart from it: what came in with other people's goods and was used again. Each country's register decides what is to be reported, and in which classes.", "Gesamt: was laut Ladenbuch beim Packen verbraucht wurde, und die Verpackung der Ware selbst. Daneben: was mit fremder Ware kam und wiederverwendet wurde. Was zu melden ist und in welchen Klassen, sagt das Register des jeweiligen Landes."},
     Row{Word::all_countries, "All countries", "Alle Länder"},

@@ -123,6 +123,7 @@ enum class Word {
     on_hand,
     to_order,
     to_make,
+    no_supplier,
     material_report,
     material_covers,
     all_countries,

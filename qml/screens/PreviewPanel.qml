@@ -130,12 +130,18 @@ Panel {
             onClicked: panel.controller.nextPage()
         }
     }
+    FaultWord {
+        id: warning
+        text: panel.controller.warning ? "! " + panel.controller.warning : ""
+        visible: text !== ""
+        maximumLineCount: 4
+    }
     PagePreview {
         scene: panel.controller.scene
         hairline: Theme.border
         family: Theme.family
         Layout.fillWidth: true
-        Layout.preferredHeight: Math.max(panel.height < 500 ? 180 : 280, panel.height - (papersRow.visible ? papersRow.height : 0) - turning.height - 208)
+        Layout.preferredHeight: Math.max(panel.height < 500 ? 180 : 280, panel.height - (papersRow.visible ? papersRow.height : 0) - turning.height - (warning.visible ? warning.height : 0) - 208)
         Accessible.role: Accessible.Graphic
         Accessible.name: sentence
     }

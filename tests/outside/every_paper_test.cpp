@@ -106,6 +106,17 @@ std::vector<Paper> papers_of_their_own(const Words& words)
             }
         }
     }
+    for (const shop::LabelForm form : {shop::LabelForm::a4_of_4, shop::LabelForm::a4_of_6}) { // begun sheets
+        std::vector<LabelData> several;
+        for (const LabelData& sample :
+             {samples::home_label(), samples::abroad_label(), samples::longest_label(), samples::seven_line_label(),
+              samples::overlong_label(), samples::hebrew_label(), samples::japanese_label()}) {
+            several.push_back(coded(sample, 1 + static_cast<int>(several.size()) % 2));
+            several.back().marks = all_marks;
+        }
+        all.push_back({"sheet of labels " + std::string(shop::name_of(form)), lay_out(several, 3, words, measure, form),
+                       from_mm(6)});
+    }
     for (const LabelData& sample : {samples::hebrew_label(), samples::japanese_label()}) {
         const LabelData label = coded(sample, 2);
         all.push_back(
@@ -186,6 +197,27 @@ TEST(EveryPaperPrinted, HasLettersThatCanBeReadWithinItsMargins)
         }
     }
     EXPECT_GT(read, 3000U);
+}
+
+// Words that run into each other, in whatever margins and language. Lines below one another may touch, as their letters
+// do not: a quarter of their height is air.
+TEST(EveryPaperPrinted, HasNoWordsOverEachOther)
+{
+    const QTemporaryDir folder;
+    for (const Paper& paper : every_paper(a_logo(folder))) {
+        const std::vector<PrintedText> texts = Rendered(paper.document, false).texts();
+        ASSERT_FALSE(texts.empty()) << paper.name;
+        for (std::size_t i = 0; i < texts.size(); ++i) {
+            for (std::size_t j = i + 1; j < texts.size(); ++j) {
+                const PrintedText &a = texts[i], &b = texts[j];
+                if (a.page != b.page) continue;
+                const double across = std::min(a.left + a.width, b.left + b.width) - std::max(a.left, b.left);
+                const double down = std::min(a.top + a.height, b.top + b.height) - std::max(a.top, b.top);
+                EXPECT_FALSE(across > 1 && down > std::min(a.height, b.height) / 3)
+                    << paper.name << ", page " << a.page << ": " << a.text << " | " << b.text;
+            }
+        }
+    }
 }
 
 // To be looked at: with STOW_KEEP_PAPERS=FOLDER they are kept there, in black only too.

@@ -1,3 +1,4 @@
+#include "app/painting/coverage.h"
 #include "app/painting/fonts.h"
 #include "app/painting/paint.h"
 #include "core/papers/address.h"
@@ -236,8 +237,7 @@ TEST(Labels, KeepTheirMarksBesideTheLongestAddressInEveryForm)
     }
 }
 
-// Seven lines at 11 points, and the marks. Long ones grow smaller before a mark is left out; only six on a sheet have
-// no room for both.
+// Seven lines at 11 points, and the marks. Long ones lose the air over them and grow smaller before a mark is left out.
 TEST(Labels, KeepTheirMarksBesideSevenLinesInEveryForm)
 {
     const painting::FontMeasure measure;
@@ -252,7 +252,7 @@ TEST(Labels, KeepTheirMarksBesideSevenLinesInEveryForm)
                 const DisplayList page = lay_out(label, german, measure, form);
                 int expected = 0;
                 for (const HandlingMark mark : label.marks) expected += shapes_of_marks(draw(mark, from_mm(10)));
-                if (form == shop::LabelForm::a4_of_6 && least < from_pt(11)) expected = 0;
+                EXPECT_EQ(fit_of(label, german, measure, form), LabelFit::all_of_it);
                 EXPECT_EQ(shapes_of_marks(page), expected) << shop::name_of(form) << " " << label.to.size();
                 std::set<std::string> found;
                 for (const Mark& mark : page.marks) {
@@ -268,6 +268,44 @@ TEST(Labels, KeepTheirMarksBesideSevenLinesInEveryForm)
             }
         }
     }
+}
+
+// Beyond that the marks go, "fragile" last, and at the end the address has no room: the label says so itself, so that
+// it can be told before it is stuck on.
+TEST(Labels, TellWhatTheyHaveNoRoomFor)
+{
+    const painting::FontMeasure measure;
+    const auto form = shop::LabelForm::a4_of_6;
+    const auto all_of = [](std::vector<HandlingMark> marks) {
+        int shapes = 0;
+        for (const HandlingMark mark : marks) shapes += shapes_of_marks(draw(mark, from_mm(10)));
+        return shapes;
+    };
+    LabelData label = samples::overlong_label();
+    label.marks = {HandlingMark::fragile, HandlingMark::this_way_up, HandlingMark::keep_from_sun,
+                   HandlingMark::keep_dry};
+    std::vector<LabelFit> fits;
+    std::vector<int> shapes;
+    for (int more = 0; more < 12; ++more) {
+        fits.push_back(fit_of(label, english, measure, form));
+        shapes.push_back(shapes_of_marks(lay_out(label, english, measure, form)));
+        label.to.insert(label.to.begin() + 2, "Second staircase, third door, please ring");
+    }
+    EXPECT_EQ(fits.front(), LabelFit::all_of_it);
+    EXPECT_EQ(fits.back(), LabelFit::too_long);
+    EXPECT_TRUE(std::is_sorted(fits.begin(), fits.end()));
+    std::set<int> kept;
+    for (std::size_t i = 0; i < fits.size(); ++i) {
+        if (fits[i] == LabelFit::all_of_it)
+            EXPECT_EQ(shapes[i], all_of(label.marks)) << i;
+        else
+            kept.insert(shapes[i]);
+    }
+    EXPECT_THAT(kept, testing::Contains(all_of({HandlingMark::fragile})));
+    EXPECT_THAT(kept, testing::Contains(0));
+    label.marks.clear(); // nothing of these is missed then
+    label.to = samples::home_label().to;
+    EXPECT_EQ(fit_of(label, english, measure, form), LabelFit::all_of_it);
 }
 
 // Filled shapes of ink by their widths.
@@ -388,6 +426,26 @@ TEST(Fonts, AreOursAndEmbedded)
     EXPECT_GE(QFontInfo(painting::font_of({400, Face::bold, Role::ink})).weight(), QFont::Bold);
     const std::string raw = Rendered(lay_out(samples::pick_round(), Format::a4, english, measure), false).raw();
     EXPECT_THAT(raw, HasSubstr("/FontFile2"));
+}
+
+// The letters of Europe, Arabic, Hebrew, Chinese, Japanese and Korean are there with the packages the tests need; a
+// code point that Unicode (15) has not given to any writing, and a private one, no font can have.
+TEST(Fonts, AreKnownToLackALetter)
+{
+    for (const char* there :
+         {"Großherzogin-Elisabeth-Straße 117", "ul. Źródlana 3, Łódź", "Þorvaldsdóttir", "12, rue de l’Île",
+          "شارع البحر ١٢", "רחוב הנמל 12", "〒154-0023 東京都港区 みなと", "서울특별시", "", "a\nb\tc"}) {
+        EXPECT_EQ(painting::letters_without_font(there), "") << there;
+    }
+    const std::string unassigned = "\u0378", private_use = "\U0010FFFD";
+    EXPECT_EQ(painting::letters_without_font("Hafen" + unassigned + "weg " + private_use + unassigned),
+              unassigned + private_use);
+    EXPECT_EQ(painting::letters_without_font(std::string(3000, 'x') + "\n" + unassigned), unassigned);
+    EXPECT_EQ(painting::package_with(unassigned), "");
+    EXPECT_EQ(painting::package_with("🎁"), "fonts-symbola");
+    EXPECT_EQ(painting::package_with("港"), "fonts-noto-cjk");
+    EXPECT_EQ(painting::package_with("서"), "fonts-noto-cjk");
+    EXPECT_EQ(painting::package_with("ش"), "fonts-noto-core");
 }
 
 // Digits are equally wide, so that columns of numbers align.

@@ -2,6 +2,8 @@
 // to see whether what was done is what she meant. Any word of warning from the QML engine fails.
 #include "app/day_papers.h"
 #include "app/painting/fonts.h"
+#include "app/view/bench_steps.h"
+#include "app/words/book.h"
 #include "core/book/cupboard.h"
 #include "core/book/orders.h"
 #include "core/book/prints.h"
@@ -77,6 +79,12 @@ QString title_of(const shop::Parcel& parcel) // at the bench
     return QStringLiteral("Parcel ") + QString::fromStdString(parcel.number);
 }
 
+QString last_step(const Workshop& shop)
+{
+    const auto last = book::last_undoable(shop.book());
+    return last ? words::step(*last) : QString();
+}
+
 std::size_t steps_made(const Workshop& shop)
 {
     return book::steps(shop.book(), 10'000).size();
@@ -121,6 +129,7 @@ private slots:
     void picks_by_scan_and_by_key();
     void sets_aside_what_is_not_there();
     void packs_weighs_and_ties_the_label();
+    void keeps_which_print_was_stuck_on();
     void stops_at_a_wrong_code();
     void stops_a_parcel_whose_order_was_called_off();
     void hands_over_and_notes_the_tracking_number();
@@ -468,6 +477,51 @@ void DayTest::packs_weighs_and_ties_the_label()
     // The next one lies on the bench.
     QTRY_VERIFY(!at.named(title_of(held.parcel)));
     QVERIFY(at.reads(QStringLiteral("Do this now")));
+    QVERIFY(last_step(*shop_).endsWith(QLatin1String("print 2, the last")));
+}
+
+// Of two prints of a label the book knows afterwards which one went out.
+void DayTest::keeps_which_print_was_stuck_on()
+{
+    begin(*planned_);
+    const shop::ParcelId here = shop_->pick(2).front();
+    shop_->pack({here});
+    const auto steps = view::parcel_steps(shop_->day(), *book::parcel(shop_->book(), here));
+    QVERIFY(book::bench_tick(shop_->day().book(), here, static_cast<int>(steps.size()) - 1));
+    const shop::Parcel packed = parcel(*shop_, here);
+    QVERIFY(shop_->open());
+    AtTheWindow& at = shop_->at();
+    const auto lay_on_the_bench = [&] {
+        at.scan(code_of(packed));
+        QTRY_VERIFY(at.named(title_of(packed)));
+        QTRY_VERIFY(
+            at.named(QStringLiteral("Stick label ") + QString::fromStdString(packed.number) + QStringLiteral(" on")));
+    };
+    const auto stick_on_and_undo = [&](const char* told) {
+        at.press(Qt::Key_Space);
+        QTRY_COMPARE(parcel(*shop_, here).state, ParcelState::labelled);
+        QVERIFY2(last_step(*shop_).endsWith(QLatin1String(told)), qPrintable(last_step(*shop_)));
+        shop_->desk().undo();
+        QTRY_COMPARE(parcel(*shop_, here).state, ParcelState::packed);
+    };
+    lay_on_the_bench();
+    at.press(Qt::Key_P);
+    QTRY_VERIFY(at.reads(QStringLiteral("labels.pdf")));
+    stick_on_and_undo(packed.number.c_str()); // of one print there is nothing to tell
+
+    lay_on_the_bench();
+    at.press(Qt::Key_P);
+    QTRY_VERIFY(at.reads(QStringLiteral("tear up the one before")));
+    stick_on_and_undo("not scanned; it was printed 2 times");
+
+    lay_on_the_bench();
+    at.scan(code_of_label(packed, 1));
+    QTRY_VERIFY(at.named(QStringLiteral("An older label")));
+    at.press(Qt::Key_Return);
+    stick_on_and_undo("print 1, though print 2 was made later");
+
+    lay_on_the_bench(); // what was scanned for the step before is not remembered
+    stick_on_and_undo("not scanned; it was printed 2 times");
 }
 
 void DayTest::stops_at_a_wrong_code()

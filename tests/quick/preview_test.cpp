@@ -1,6 +1,7 @@
 // Papers looked at before they are printed: one key everywhere, each page as it will come out, nothing printed by it.
 #include "app/day_papers.h"
 #include "app/painting/paint.h"
+#include "core/book/orders.h"
 #include "core/book/prints.h"
 #include "tests/quick/workshop.h"
 
@@ -12,6 +13,8 @@
 #include <QRegularExpression>
 #include <QSignalSpy>
 #include <QTest>
+
+#include <functional>
 
 namespace stow::quick {
 
@@ -64,8 +67,11 @@ private slots:
     void shows_at_the_plan_what_its_key_would_print();
     void shows_a_box_template_before_it_is_printed();
     void says_so_where_there_is_nothing_to_print();
+    void warns_of_letters_that_no_font_has();
+    void warns_of_what_a_label_has_no_room_for();
 
 private:
+    static std::string readdressed(Workshop& shop, const std::function<void(shop::Address&)>& change);
     std::unique_ptr<Workshop> planned_;
 };
 
@@ -350,6 +356,64 @@ void PreviewTest::says_so_where_there_is_nothing_to_print()
     QTRY_VERIFY(shop.at().named(QStringLiteral("Look at the papers"), QAccessible::Button) != nullptr);
     shop.at().click(shop.at().named(QStringLiteral("Look at the papers"), QAccessible::Button));
     QTRY_VERIFY(shop.desk().preview()->open());
+}
+
+// An order that is in the next round, its address changed; the parcel still serves it.
+std::string PreviewTest::readdressed(Workshop& shop, const std::function<void(shop::Address&)>& change)
+{
+    const shop::Parcel parcel = book::parcels_in(shop.book(), shop::ParcelState::planned).front();
+    shop::HeldOrder held = *book::order(shop.book(), parcel.pieces.front().order);
+    change(held.order.to);
+    if (!book::edit_order(shop.day().book(), held.id, held.order) ||
+        !book::accept_changes(shop.day().book(), parcel.id))
+        return {};
+    shop.day().moved();
+    return parcel.number;
+}
+
+// Before the round and when it starts: boxes on a label must not go out unseen.
+void PreviewTest::warns_of_letters_that_no_font_has()
+{
+    Workshop shop(*planned_);
+    QVERIFY(shop.open());
+    shop.at().press(Qt::Key_F3);
+    shop.at().press(Qt::Key_F8);
+    const view::PreviewController& preview = *shop.desk().preview();
+    QTRY_VERIFY(preview.open());
+    QCOMPARE(preview.warning(), QString()); // the demo's letters are all there
+    shop.at().press(Qt::Key_Escape);
+    QTRY_VERIFY(!preview.open());
+
+    const std::string number = readdressed(shop, [](shop::Address& to) { to.town += " \u0378"; }); // in no writing
+    QVERIFY(!number.empty());
+    const QString told =
+        QStringLiteral("This computer has no font for some letters of ") + QString::fromStdString(number);
+    shop.at().press(Qt::Key_F8);
+    QTRY_VERIFY(shop.at().reads(told));
+    QVERIFY(!shop.at().reads(QStringLiteral("Install")));
+    shop.at().press(Qt::Key_Return);
+    QTRY_VERIFY(!shop.desk().pick()->empty());
+    QTRY_VERIFY(shop.at().named(QStringLiteral("Something is wrong on paper")));
+    QVERIFY(shop.at().reads(told));
+    QVERIFY(shop.at().reads(QStringLiteral("mend the order")));
+    shop.at().press(Qt::Key_Space);
+    QTRY_VERIFY(!shop.at().reads(QStringLiteral("Something is wrong on paper")));
+    QVERIFY(pdfs_of(shop) > 0);
+}
+
+void PreviewTest::warns_of_what_a_label_has_no_room_for()
+{
+    Workshop shop(*planned_);
+    const std::string number = readdressed(shop, [](shop::Address& to) {
+        to.street.resize(16, "Second staircase, third door on the left, please ring twice");
+    });
+    QVERIFY(!number.empty());
+    QVERIFY(shop.open());
+    QVERIFY(shop.desk().cupboard()->house()->set(QStringLiteral("labels"), QStringLiteral("a4x6")).isEmpty());
+    shop.at().press(Qt::Key_F3);
+    shop.at().press(Qt::Key_F8);
+    QTRY_VERIFY(shop.at().reads(QStringLiteral("The address of ") + QString::fromStdString(number) +
+                                QStringLiteral(" is too long for this label")));
 }
 
 } // namespace stow::quick

@@ -214,6 +214,19 @@ TEST(ComesBack, ItsGoodsMayGoBackOnTheShelfOnce)
     EXPECT_EQ(supplies_on_hand(shop.book).at({"K2"}), shop::pieces(9)) << "the carton is used up";
 }
 
+TEST(Labelled, KeepsWhichPrintWasStuckOn)
+{
+    SmallShop shop;
+    shop.stock_up();
+    const shop::ParcelId id = shop.labelled("1001");
+    ASSERT_TRUE(undo(shop.book, last_undoable(shop.book)->id));
+    ASSERT_TRUE(mark_labelled(shop.book, id, {2, 3}));
+    const Step told = *last_undoable(shop.book);
+    EXPECT_EQ(told.kind, StepKind::label);
+    EXPECT_EQ(told.words.at("print"), "2");
+    EXPECT_EQ(told.words.at("printed"), "3");
+}
+
 TEST(ComesBack, WhatIsSentAgainIsPlannedAndPackedAnew)
 {
     SmallShop shop;

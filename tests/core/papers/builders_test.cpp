@@ -205,6 +205,7 @@ TEST(BenchCardOf, PutsTogetherWhatGoesInTogether)
     card.id = "card";
     card.name = "Thank-you card";
     card.good = {};
+    card.kind = planning::PackedItem::Kind::slip;
     card.count = 1;
     card.under_cushion = true;
     plan.items = {ink, wax, card};
@@ -219,6 +220,8 @@ TEST(BenchCardOf, PutsTogetherWhatGoesInTogether)
     ASSERT_EQ(made.steps.size(), 3U);
     EXPECT_TRUE(made.steps[0].under_cushion);
     EXPECT_TRUE(made.steps[0].numbers.empty());
+    EXPECT_EQ(made.steps[0].own_paper, Word::insert_slip);
+    EXPECT_FALSE(made.steps[1].own_paper);
     EXPECT_EQ(made.steps[1].count, 2);
     EXPECT_EQ(made.steps[1].numbers, (std::vector<int>{1, 2}));
     EXPECT_EQ(made.steps[1].wrapping, "double corrugated wrap");

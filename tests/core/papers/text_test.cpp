@@ -40,6 +40,13 @@ TEST(Wrap, BreaksAfterHyphensAndSlashes)
     EXPECT_EQ(wrap_at("red/black", 5), (Lines{"red/", "black"}));
 }
 
+TEST(Wrap, BeginsNoLineWithADot)
+{
+    EXPECT_EQ(wrap_at("0150 Skerhavn · NO · packet", 14), (Lines{"0150", "Skerhavn ·", "NO · packet"}));
+    EXPECT_EQ(wrap_at("ink · pen", 9), (Lines{"ink · pen"}));
+    EXPECT_EQ(wrap_at("ink · pen", 6), (Lines{"ink ·", "pen"}));
+}
+
 TEST(Wrap, BreaksAWordThatIsTooLongBetweenLetters)
 {
     EXPECT_EQ(wrap_at("Großherzogin", 5), (Lines{"Großh", "erzog", "in"}));
