@@ -56,6 +56,21 @@ auto by_number(const shop::Parcel& parcel)
     return std::tuple(number.substr(0, 4), number.size() > 5 ? std::atoi(number.c_str() + 5) : 0, parcel.id);
 }
 
+bool by_id(const shop::HeldOrder& a, const shop::HeldOrder& b)
+{
+    return a.id < b.id;
+}
+
+// Sorted rows, those of `ids` replaced by what they are now.
+template <class Row, class Ids, class Before>
+void put_in_place(std::vector<Row>& rows, const Ids& ids, std::vector<Row> now, const Before& before)
+{
+    if (ids.empty()) return;
+    std::erase_if(rows, [&](const Row& row) { return ids.contains(row.id); });
+    const auto put = rows.insert(rows.end(), std::move_iterator(now.begin()), std::move_iterator(now.end()));
+    std::inplace_merge(rows.begin(), put, rows.end(), before);
+}
+
 } // namespace
 
 std::vector<shop::Parcel> Day::parcels_in(shop::ParcelState state) const
@@ -87,59 +102,71 @@ std::unique_ptr<Day> Day::beside() const
 
 void Day::moved()
 {
+    take(read(seen_));
+}
+
+Day::Reading Day::read(const Seen& seen) const
+{
+    Reading now;
+    now.from = seen;
+    now.to = {today(), book::newest_mark(book_)};
+    const bool first = seen.on != now.to.on;
+    if (!first) now.touched = book::touched_since(book_, seen.mark);
+    now.touched.cupboard |= first;
+    now.touched.rate_sheets |= first;
+    now.all = first || now.touched.orders.size() > many || now.touched.parcels.size() > many;
+    now.cupboard = book::cupboard(book_);
+    if (now.touched.rate_sheets) now.rate_sheets = book::rate_sheets(book_);
+    const Date since = fortnight_before(today());
+    if (now.all) {
+        now.orders = book::orders_open(book_, since);
+        now.to_plan = book::ids_to_plan(book_);
+        now.parcels = book::parcels_of_day(book_, today());
+    }
+    if (!now.all && !now.touched.orders.empty()) {
+        now.orders = book::orders_open(book_, since, now.touched.orders);
+        now.to_plan = book::ids_to_plan(book_, now.touched.orders);
+    }
+    if (!now.all && !now.touched.parcels.empty())
+        now.parcels = book::parcels_of_day(book_, today(), now.touched.parcels);
+    std::sort(now.orders.begin(), now.orders.end(), by_id);
+    return now;
+}
+
+void Day::take(Reading reading)
+{
+    if (reading.from != seen_) return moved(); // moved since: what was read may be older than what is held
     ++moves_;
-    const book::Mark mark = book::newest_mark(book_);
-    const bool first = read_on_ != today();
-    const book::Touched touched = first ? book::Touched{} : book::touched_since(book_, mark_);
-    read_on_.reset(); // were the book to fail now, all is read next time
-    cupboard_ = book::cupboard(book_);
-    if (first || touched.cupboard) cupboard_revision_ = moves_;
-    if (first || touched.rate_sheets) rate_sheets_ = book::rate_sheets(book_);
+    seen_ = reading.to;
+    cupboard_ = std::move(reading.cupboard);
+    if (reading.touched.cupboard) cupboard_revision_ = moves_;
+    if (reading.touched.rate_sheets) rate_sheets_ = std::move(reading.rate_sheets);
     older_.clear();
-    if (first || touched.orders.size() > many || touched.parcels.size() > many)
-        read_all();
-    else
-        read_touched(touched);
-    read_on_ = today();
-    mark_ = mark;
+    reading.all ? take_all(std::move(reading)) : take_touched(std::move(reading));
     emit changed();
 }
 
-void Day::read_all()
+void Day::take_all(Reading reading)
 {
-    orders_ = book::orders_open(book_, fortnight_before(today()));
-    std::sort(orders_.begin(), orders_.end(), [](const auto& a, const auto& b) { return a.id < b.id; });
-    to_plan_ = book::ids_to_plan(book_);
-    parcels_ = book::parcels_of_day(book_, today());
+    orders_ = std::move(reading.orders);
+    to_plan_ = std::move(reading.to_plan);
+    parcels_ = std::move(reading.parcels);
     orders_read_.clear();
     parcels_read_.clear();
     all_read_ = moves_;
 }
 
-void Day::read_touched(const book::Touched& touched)
+void Day::take_touched(Reading reading)
 {
-    if (!touched.orders.empty()) {
-        std::erase_if(orders_, [&](const shop::HeldOrder& held) { return touched.orders.contains(held.id); });
-        for (shop::HeldOrder& held : book::orders_open(book_, fortnight_before(today()), touched.orders)) {
-            const auto place =
-                std::lower_bound(orders_.begin(), orders_.end(), held.id,
-                                 [](const shop::HeldOrder& there, shop::OrderId id) { return there.id < id; });
-            orders_.insert(place, std::move(held));
-        }
-        for (const shop::OrderId id : touched.orders) {
-            to_plan_.erase(id);
-            orders_read_[id.value] = moves_;
-        }
-        to_plan_.merge(book::ids_to_plan(book_, touched.orders));
+    const book::Touched& touched = reading.touched;
+    put_in_place(orders_, touched.orders, std::move(reading.orders), by_id);
+    put_in_place(parcels_, touched.parcels, std::move(reading.parcels),
+                 [](const auto& a, const auto& b) { return by_number(a) < by_number(b); });
+    for (const shop::OrderId id : touched.orders) {
+        to_plan_.erase(id);
+        orders_read_[id.value] = moves_;
     }
-    if (touched.parcels.empty()) return;
-    std::erase_if(parcels_, [&](const shop::Parcel& parcel) { return touched.parcels.contains(parcel.id); });
-    for (shop::Parcel& parcel : book::parcels_of_day(book_, today(), touched.parcels)) {
-        const auto place =
-            std::lower_bound(parcels_.begin(), parcels_.end(), parcel,
-                             [](const shop::Parcel& a, const shop::Parcel& b) { return by_number(a) < by_number(b); });
-        parcels_.insert(place, std::move(parcel));
-    }
+    to_plan_.merge(reading.to_plan);
     for (const shop::ParcelId id : touched.parcels) parcels_read_[id.value] = moves_;
 }
 

@@ -58,6 +58,16 @@ public:
 
     // To be called after a step was written: reads again what it touched and tells everybody.
     void moved();
+    // The same in two halves: what is read by a day beside, on its thread, is taken over here without asking the book.
+    struct Seen {               // how far the book was read
+        std::optional<Date> on; // nothing: not yet
+        book::Mark mark = 0;
+        bool operator==(const Seen&) const = default;
+    };
+    struct Reading;
+    const Seen& seen() const { return seen_; }
+    Reading read(const Seen& seen) const;
+    void take(Reading reading);
     // Another one on the same book, for another thread.
     std::unique_ptr<Day> beside() const;
     // To be called when the book failed underneath.
@@ -70,8 +80,8 @@ signals:
     void called(const char* of, const QByteArray& method); // from the window; for whoever watches
 
 private:
-    void read_all();
-    void read_touched(const book::Touched& touched);
+    void take_all(Reading reading);
+    void take_touched(Reading reading);
 
     book::Book book_;
     WallClock clock_;
@@ -80,11 +90,21 @@ private:
     std::vector<shop::HeldOrder> orders_; // by id
     std::set<shop::OrderId> to_plan_;
     std::vector<shop::Parcel> parcels_;
-    std::optional<Date> read_on_; // nothing: not yet
-    book::Mark mark_ = 0;
+    Seen seen_;
     int moves_ = 0, all_read_ = 0, cupboard_revision_ = 0;
     std::unordered_map<std::int64_t, int> orders_read_, parcels_read_; // in which move, if since all were read
     mutable std::map<shop::OrderId, shop::HeldOrder> older_;           // asked for since the last `moved`
+};
+
+struct Day::Reading {
+    Seen from, to;
+    bool all = false; // else of orders and parcels what was touched, and no more
+    book::Touched touched;
+    shop::Cupboard cupboard;
+    std::vector<postage::RateSheet> rate_sheets; // if they were touched
+    std::vector<shop::HeldOrder> orders;         // by id
+    std::set<shop::OrderId> to_plan;
+    std::vector<shop::Parcel> parcels; // by number
 };
 
 } // namespace stow

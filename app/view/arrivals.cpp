@@ -168,7 +168,7 @@ const ArrivedOrder& ArrivalsController::known_row(const shop::HeldOrder& held, b
 
 void ArrivalsController::refresh()
 {
-    std::vector<ArrivedOrder> rows;
+    std::vector<const ArrivedOrder*> sorted;
     int need_a_look = 0, aside = 0;
     ready_ = arrived_ready_ = 0;
     at_address_.clear();
@@ -188,7 +188,7 @@ void ArrivalsController::refresh()
         const bool waits = held.state == shop::OrderState::arrived || held.state == shop::OrderState::set_aside;
         const bool checked = held.state == shop::OrderState::checked && day_.to_plan().contains(held.id);
         if (!waits && !checked) continue;
-        const ArrivedOrder& row = rows.emplace_back(known_row(held, checked, joinable(held)));
+        const ArrivedOrder& row = *sorted.emplace_back(&known_row(held, checked, joinable(held)));
         if (row.aside)
             ++aside;
         else if (checked)
@@ -202,7 +202,10 @@ void ArrivalsController::refresh()
         if (row.aside) return 2;
         return row.blocks ? -1 : row.problem.isEmpty() ? 1 : 0;
     };
-    std::stable_sort(rows.begin(), rows.end(), [&](const auto& a, const auto& b) { return rank(a) < rank(b); });
+    std::stable_sort(sorted.begin(), sorted.end(), [&](const auto* a, const auto* b) { return rank(*a) < rank(*b); });
+    std::vector<ArrivedOrder> rows;
+    rows.reserve(sorted.size());
+    for (const ArrivedOrder* row : sorted) rows.push_back(*row);
     const int was_at = orders_.rowOf(current_);
     orders_.show(std::move(rows));
     if (was_at >= 0 && orders_.rowOf(current_) < 0) { // gone from the list: the next one is at hand

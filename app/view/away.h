@@ -13,18 +13,21 @@
 
 namespace stow::view {
 
-// `job(Day&)` may use what it captured and that day, nothing of the window. The caller's day is read again afterwards.
+// `job(Day&)` may use what it captured and that day, nothing of the window. What it touched is read there too, and the
+// caller's day takes that over.
 template <class Job>
 auto away(Day& day, const QString& waits_for, const Job& job)
 {
     using Result = std::decay_t<decltype(job(day))>;
     std::optional<Result> result;
+    std::optional<Day::Reading> reading;
     std::exception_ptr thrown;
     QEventLoop loop;
-    const std::unique_ptr<QThread> thread(QThread::create([&] {
+    const std::unique_ptr<QThread> thread(QThread::create([&, seen = day.seen()] {
         try {
             const std::unique_ptr<Day> beside = day.beside();
             result.emplace(job(*beside));
+            reading.emplace(beside->read(seen));
         } catch (...) { // taken to the thread that waits
             thrown = std::current_exception();
         }
@@ -36,7 +39,7 @@ auto away(Day& day, const QString& waits_for, const Job& job)
     thread->wait(); // the loop ends early when the program is closed
     emit day.waiting({});
     if (thrown) std::rethrow_exception(thrown);
-    day.moved();
+    day.take(*std::move(reading));
     return *std::move(result);
 }
 

@@ -23,21 +23,6 @@ QString clock_time(Instant at)
     return QLocale().toString(local, QLocale::ShortFormat);
 }
 
-QString history_of(const Day& day, shop::OrderId order, const std::optional<shop::Parcel>& parcel)
-{
-    QStringList lines;
-    for (const book::Step& step : book::history(day.book(), order)) {
-        if (step.undone_by || step.kind == book::StepKind::undo) continue;
-        lines += clock_time(step.at) + QStringLiteral("  ") + words::step(step);
-    }
-    if (parcel) {
-        for (const shop::Weighing& weighing : parcel->weighings) {
-            lines += clock_time(weighing.at) + QStringLiteral("  ") + words::weight(weighing.weight);
-        }
-    }
-    return lines.join(QLatin1Char('\n'));
-}
-
 } // namespace
 
 FindController::FindController(Day& day, QObject* parent) : QObject(parent), day_(day) {}
@@ -81,7 +66,6 @@ void FindController::search()
                     }
                 }
             }
-            row.history = history_of(day_, hit.order, parcel);
             row.gone = !held->order.to.name.empty() && book::may_be_erased(day_.book(), *held);
             rows.push_back(std::move(row));
         }
@@ -93,6 +77,22 @@ void FindController::search()
     }
     found_.show(std::move(rows));
     emit changed();
+}
+
+QString FindController::history(int row) const
+{
+    const FoundRow* found = found_.shown(row);
+    if (found == nullptr) return {};
+    QStringList lines;
+    for (const book::Step& step : book::history(day_.book(), {found->order})) {
+        if (step.undone_by || step.kind == book::StepKind::undo) continue;
+        lines += clock_time(step.at) + QStringLiteral("  ") + words::step(step);
+    }
+    if (const auto held = book::parcel(day_.book(), {found->parcel})) {
+        for (const shop::Weighing& weighing : held->parcel.weighings)
+            lines += clock_time(weighing.at) + QStringLiteral("  ") + words::weight(weighing.weight);
+    }
+    return lines.join(QLatin1Char('\n'));
 }
 
 void FindController::forget(int row)

@@ -18,13 +18,11 @@ struct FoundRow {
     Q_PROPERTY(QString place MEMBER place)
     Q_PROPERTY(QString contents MEMBER contents)
     Q_PROPERTY(QString state MEMBER state)
-    Q_PROPERTY(QString history MEMBER history)
     Q_PROPERTY(bool gone MEMBER gone)
 public:
     qlonglong order = 0, parcel = 0;
     QString number, buyer, place, contents;
     QString state;     // "handed over, list 12"
-    QString history;   // a line a step, with time and weight
     bool gone = false; // it went out, or was called off: the buyer may be forgotten
 };
 
@@ -41,7 +39,8 @@ public:
     void setText(const QString& text);
     QString words() const { return words_; }
     RowModel* found() { return &found_; }
-    Q_INVOKABLE void forget(int row); // the buyer's name and address
+    Q_INVOKABLE QString history(int row) const; // a line a step, with time and weight; read for the one she looks at
+    Q_INVOKABLE void forget(int row);           // the buyer's name and address
 
 signals:
     void changed();

@@ -24,7 +24,7 @@ namespace {
 
 constexpr const char* remembered_preference = "plan.preference";
 constexpr double worth_saying = 0.02; // chance of crossing a step edge
-constexpr unsigned at_once = 100;     // parcels whose plans are read before the screen is shown
+constexpr unsigned at_once = 60;      // parcels whose plans are read before the screen is shown
 constexpr int in_between = 10;        // and then between two keys
 
 QString warning_of(const Day& day, bool keeps_promise, const shop::SupplyCode& outer)

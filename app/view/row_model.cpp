@@ -2,6 +2,28 @@
 
 namespace stow::view {
 
+namespace {
+
+std::vector<QMetaProperty> texts_of(const QMetaObject& gadget)
+{
+    std::vector<QMetaProperty> texts;
+    for (int i = 0; i < gadget.propertyCount(); ++i) {
+        if (gadget.property(i).metaType() == QMetaType::fromType<QString>()) texts.push_back(gadget.property(i));
+    }
+    return texts;
+}
+
+bool begins_a_word(const QString& asked, const QString& text)
+{
+    for (qsizetype at = 0; at < text.size(); ++at) {
+        const bool word = at == 0 || text[at - 1].isSpace();
+        if (word && QStringView(text).sliced(at).startsWith(asked, Qt::CaseInsensitive)) return true;
+    }
+    return false;
+}
+
+} // namespace
+
 int RowModel::rowCount(const QModelIndex& parent) const
 {
     return parent.isValid() ? 0 : static_cast<int>(shown_.size());
@@ -63,17 +85,24 @@ void RowModel::nextOrder()
 void RowModel::reshow()
 {
     beginResetModel();
-    refilter(Words::same);
+    refilter();
     endResetModel();
 }
 
-void RowModel::refilter(Words words)
+void RowModel::refilter()
 {
-    if (words == Words::changed) words_.clear();
+    const QStringList asked = filter_.simplified().split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    const std::vector<QMetaProperty> texts = texts_of(gadget());
+    const auto passes = [&](const void* row) {
+        return std::all_of(asked.begin(), asked.end(), [&](const QString& ask) {
+            return std::any_of(texts.begin(), texts.end(), [&](const QMetaProperty& text) {
+                return begins_a_word(ask, text.readOnGadget(row).toString());
+            });
+        });
+    };
     shown_.clear();
-    const QStringList asked = filter_.toCaseFolded().simplified().split(QLatin1Char(' '), Qt::SkipEmptyParts);
     for (std::size_t i = 0; i < rows(); ++i) {
-        if (passes(i, asked)) shown_.push_back(i);
+        if (passes(row(i))) shown_.push_back(i);
     }
     if (order_ > 0 && order_ < orders()) {
         std::stable_sort(shown_.begin(), shown_.end(),
@@ -138,30 +167,8 @@ void RowModel::marks_changed()
     emit markedChanged();
 }
 
-// Kept from the first letter of a filter on: a list of thousands is asked again at each.
-const QString& RowModel::words_of(std::size_t index)
-{
-    if (words_.size() != rows()) words_.assign(rows(), QString());
-    QString& words = words_[index];
-    if (!words.isEmpty()) return words;
-    for (int i = 0; i < gadget().propertyCount(); ++i) {
-        const QMetaProperty property = gadget().property(i);
-        if (property.metaType().id() == QMetaType::QString)
-            words += QLatin1Char(' ') + property.readOnGadget(row(index)).toString();
-    }
-    words = QLatin1Char(' ') + words.toCaseFolded().simplified();
-    return words;
-}
-
-bool RowModel::passes(std::size_t index, const QStringList& asked)
-{
-    return std::all_of(asked.begin(), asked.end(),
-                       [&](const QString& ask) { return words_of(index).contains(QLatin1Char(' ') + ask); });
-}
-
 void RowModel::changedRow(std::size_t changed)
 {
-    if (changed < words_.size()) words_[changed].clear();
     for (std::size_t i = 0; i < shown_.size(); ++i) {
         if (shown_[i] != changed) continue;
         const QModelIndex at = index(static_cast<int>(i));

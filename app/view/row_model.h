@@ -67,20 +67,16 @@ protected:
     virtual std::size_t rows() const = 0;
     virtual const void* row(std::size_t index) const = 0;
     std::size_t source(int shown_row) const { return shown_[static_cast<std::size_t>(shown_row)]; }
-    enum class Words { same, changed };
-    void refilter(Words words = Words::changed); // between beginResetModel and endResetModel
+    void refilter(); // between beginResetModel and endResetModel
     void forget_marks_of_gone_rows();
     void changedRow(std::size_t index);
 
 private:
-    bool passes(std::size_t index, const QStringList& asked);
-    const QString& words_of(std::size_t index);
     void reshow();
     void marks_changed();
     int marked_role() const;
 
     QString filter_;
-    std::vector<QString> words_; // of each row, folded, a space before each; empty: not asked for yet
     std::size_t order_ = 0;
     std::set<qlonglong> marked_;
     std::vector<std::size_t> shown_; // rows that pass the filter

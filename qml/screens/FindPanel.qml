@@ -66,7 +66,6 @@ Panel {
             required property string place
             required property string contents
             required property string state
-            required property string history
             required property bool gone
             implicitHeight: words.implicitHeight + 24
             current: ListView.isCurrentItem
@@ -102,8 +101,8 @@ Panel {
                     Layout.fillWidth: true
                 }
                 Label {
-                    visible: row.current && text !== ""
-                    text: row.history
+                    visible: text !== ""
+                    text: row.current ? panel.controller.history(row.index) : ""
                     quiet: true
                     font.pixelSize: Theme.small
                     lineHeight: 1.25

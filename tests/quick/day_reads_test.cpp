@@ -44,6 +44,8 @@ private slots:
     void what_every_step_of_a_day_touched();
     void what_another_program_did();
     void no_more_than_was_touched();
+    void what_was_read_beside();
+    void nothing_older_than_what_is_held();
 };
 
 void DayReadsTest::what_every_step_of_a_day_touched()
@@ -144,6 +146,51 @@ void DayReadsTest::no_more_than_was_touched()
     QVERIFY(day.revision(locked.id) > before);
     QCOMPARE(day.revision(other.id), before);
     QCOMPARE(day.revision(other.pieces.front().order), order_before);
+}
+
+void DayReadsTest::what_was_read_beside()
+{
+    Workshop shop;
+    shop.plan_the_morning();
+    Day& day = shop.day();
+    const auto take_over = [&](const auto& job) {
+        const Day::Seen seen = day.seen();
+        const std::unique_ptr<Day> beside = day.beside();
+        job(beside->book());
+        const std::string before = all_of(day);
+        day.take(beside->read(seen));
+        QVERIFY(all_of(day) != before);
+        QVERIFY(all_of(day) == all_of(*day.beside()));
+    };
+    const auto parcels = day.parcels_in(shop::ParcelState::planned);
+    const shop::ParcelId last = parcels.back().id;
+    const int revision = day.revision(last);
+    take_over([&](book::Book& book) { QVERIFY(book::lock_parcel(book, parcels.front().id)); });
+    take_over([&](book::Book& book) { QVERIFY(book::undo(book, book::last_undoable(book)->id)); });
+    QCOMPARE(day.revision(last), revision);
+    take_over([&](book::Book& book) { // all but the first: those in between stay sorted
+        for (std::size_t i = parcels.size() - 1; i > 0; --i) QVERIFY(book::drop_parcel(book, parcels[i].id));
+    });
+    take_over([&](book::Book& book) {
+        for (std::size_t i = 1; i < parcels.size(); i += 2) QVERIFY(book::undo(book, book::last_undoable(book)->id));
+    });
+}
+
+void DayReadsTest::nothing_older_than_what_is_held()
+{
+    Workshop shop;
+    shop.plan_the_morning();
+    Day& day = shop.day();
+    const auto parcels = day.parcels_in(shop::ParcelState::planned);
+    const Day::Seen seen = day.seen();
+    const std::unique_ptr<Day> beside = day.beside();
+    QVERIFY(book::lock_parcel(beside->book(), parcels.front().id));
+    Day::Reading read = beside->read(seen);
+    QVERIFY(book::drop_parcel(day.book(), parcels.back().id)); // and the day goes on meanwhile
+    day.moved();
+    day.take(std::move(read));
+    QVERIFY(all_of(day) == all_of(*day.beside()));
+    QCOMPARE(day.parcels_in(shop::ParcelState::planned).size(), parcels.size() - 1);
 }
 
 } // namespace stow::quick

@@ -1,5 +1,6 @@
 // Many rows at a time and the way back: marked, sorted, filtered, undone and done again; two outers side by side; the
 // layers of a parcel taken apart; inches in place of millimetres.
+#include "app/words/book.h"
 #include "app/words/measures.h"
 #include "core/book/orders.h"
 #include "tests/quick/workshop.h"
@@ -22,6 +23,8 @@ private slots:
     void undoes_and_does_again();
     void undoes_the_take_in_itself();
     void marks_all_that_the_filter_leaves();
+    void filters_whatever_the_letter_case();
+    void tells_of_the_found_one_in_hand_what_happened();
     void sorts_and_keeps_the_row_in_hand();
     void keeps_the_plans_of_several_parcels();
     void compares_two_outers();
@@ -148,6 +151,67 @@ void TogetherTest::marks_all_that_the_filter_leaves()
     QTRY_VERIFY(at.reads(QStringLiteral("%1 marked").arg(rows)));
     at.press(Qt::Key_Escape);
     QTRY_VERIFY(!at.reads(QStringLiteral("marked")));
+}
+
+void TogetherTest::filters_whatever_the_letter_case()
+{
+    view::Rows<view::GoodChoice> goods;
+    goods.show({{QStringLiteral("INK-1"), QStringLiteral("Große  Tinte")}, // two spaces
+                {QStringLiteral("CARD"), QStringLiteral("ÉTÉ\tet marine")},
+                {QStringLiteral("TIN"), QStringLiteral("Ωμέγα, straße")}});
+    const auto left_by = [&](const char* typed) {
+        goods.setFilter(QString::fromUtf8(typed));
+        QStringList left;
+        for (int row = 0; row < goods.count(); ++row) left += goods.value(row, QStringLiteral("code")).toString();
+        return left.join(QLatin1Char(' '));
+    };
+    QCOMPARE(left_by(""), QStringLiteral("INK-1 CARD TIN"));
+    QCOMPARE(left_by("  "), QStringLiteral("INK-1 CARD TIN"));
+    QCOMPARE(left_by("tin"), QStringLiteral("INK-1 TIN")); // a word of the name, and a code
+    QCOMPARE(left_by("TINT"), QStringLiteral("INK-1"));
+    QCOMPARE(left_by("inte"), QString()); // within a word
+    QCOMPARE(left_by("1"), QString());    // likewise
+    QCOMPARE(left_by("GROßE tinte"), QStringLiteral("INK-1"));
+    QCOMPARE(left_by("groß ink"), QStringLiteral("INK-1")); // in whichever of its texts
+    QCOMPARE(left_by("STRAß"), QStringLiteral("TIN"));
+    QCOMPARE(left_by("ωΜΈ"), QStringLiteral("TIN"));
+    QCOMPARE(left_by("été"), QStringLiteral("CARD"));
+    QCOMPARE(left_by("e"), QStringLiteral("CARD"));
+    goods.change(1, {QStringLiteral("CARD"), QStringLiteral("Winter")}); // shown until the filter is asked again
+    QCOMPARE(left_by("wint"), QStringLiteral("CARD"));
+    QCOMPARE(left_by("e"), QString());
+}
+
+void TogetherTest::tells_of_the_found_one_in_hand_what_happened()
+{
+    Workshop shop(*planned_);
+    std::map<std::string, QString> told; // by the order's number, what happened to its parcel alone
+    for (const shop::Parcel& parcel : book::parcels_in(shop.book(), ParcelState::planned)) {
+        QVERIFY(book::lock_parcel(shop.day().book(), parcel.id));
+        const auto held = book::order(shop.book(), parcel.pieces.front().order);
+        told[held->order.key.number] = words::step(*book::last_undoable(shop.book()));
+    }
+    QVERIFY(told.size() > 6);
+    QVERIFY(book::call_off(shop.day().book(), in(shop, OrderState::arrived).front().id)); // else Undo says the last one
+    shop.day().moved();
+    QVERIFY(shop.open());
+    AtTheWindow& at = shop.at();
+    at.press(Qt::Key_F, Qt::ControlModifier);
+    at.type(QString::fromStdString(told.begin()->first.substr(0, 5))); // several have it in common
+    at.settle();
+    view::RowModel& found = *shop.desk().find()->found();
+    QVERIFY(found.count() > 2);
+    int read = 0;
+    for (int row = 0; row < found.count(); ++row) {
+        for (const auto& [number, words] : told) {
+            const bool in_hand = number == found.value(row, QStringLiteral("number")).toString().toStdString();
+            QCOMPARE(at.reads(words), in_hand);
+            read += in_hand ? 1 : 0;
+        }
+        at.press(Qt::Key_Down);
+        at.settle();
+    }
+    QVERIFY(read > 2);
 }
 
 void TogetherTest::sorts_and_keeps_the_row_in_hand()
