@@ -156,24 +156,6 @@ void steps(Sheet& s, const BenchCard& card)
     s.down(from_mm(5));
 }
 
-std::vector<Word> cautions_of(const BenchCard& card)
-{
-    const std::array<std::pair<bool, Word>, 4> all{{{card.heavy, Word::caution_heavy},
-                                                    {card.flammable, Word::caution_flammable},
-                                                    {card.glass, Word::caution_glass},
-                                                    {card.liquid, Word::caution_liquid}}};
-    std::vector<Word> words;
-    for (const auto& [applies, word] : all) {
-        if (applies) words.push_back(word);
-    }
-    return words;
-}
-
-int caution_height(const Sheet& s)
-{
-    return s.line_height(type::strong) + from_mm(1);
-}
-
 void facts(Sheet& s, const BenchCard& card)
 {
     const Words& words = s.words();
@@ -200,9 +182,7 @@ void facts(Sheet& s, const BenchCard& card)
         const int height = s.line_height(type::small) + s.paragraph_height(width_of(i), all[i].value, value_style);
         heights[i / columns] = std::max(heights[i / columns], height + from_mm(3));
     }
-    // All on one page, the cautions with them.
-    s.need(std::accumulate(heights.begin(), heights.end(),
-                           caution_height(s) * static_cast<int>(cautions_of(card).size())));
+    s.need(std::accumulate(heights.begin(), heights.end(), 0)); // all on one page
     for (std::size_t i = 0; i < all.size(); ++i) {
         s.line(x_of(i), s.y(), std::string(words(all[i].name)), type::small);
         s.paragraph(x_of(i), s.y() + s.line_height(type::small), width_of(i), all[i].value, value_style);
@@ -210,18 +190,22 @@ void facts(Sheet& s, const BenchCard& card)
     }
 }
 
-// A triangle stands before each: colour alone would not do.
+// Read before anything is put in. A triangle stands before each: colour alone would not do.
 void cautions(Sheet& s, const BenchCard& card)
 {
-    for (const Word word : cautions_of(card)) {
-        s.need(caution_height(s));
+    const std::array<std::pair<bool, Word>, 4> all{{{card.heavy, Word::caution_heavy},
+                                                    {card.flammable, Word::caution_flammable},
+                                                    {card.glass, Word::caution_glass},
+                                                    {card.liquid, Word::caution_liquid}}};
+    for (const auto& [applies, word] : all) {
+        if (!applies) continue;
         const int side = type::strong.size, x = s.left(), y = s.y() + side / 8;
         s.page().add(Path{{{x + side / 2, y}, {x + side, y + side}, {x, y + side}},
                           true,
                           Pen{Role::brick, 30, Pen::Dash::solid},
                           std::nullopt});
         s.line(x + side + from_mm(2), s.y(), std::string(s.words()(word)), type::strong);
-        s.down(caution_height(s));
+        s.down(s.line_height(type::strong) + from_mm(1));
     }
 }
 
@@ -390,6 +374,8 @@ Document laid_out(const BenchCard& card, const Blank& blank, const Words& words,
         const std::string note = std::string(words(Word::note_from_buyer)) + ": " + words.quoted(card.note);
         beside_bar(s, note, type::body, Role::ochre);
     }
+    cautions(s, card);
+    s.down(from_mm(1));
     const OuterForm& form = card.arrangement.form;
     s.rule(s.y());
     s.down(from_mm(4));
@@ -405,14 +391,13 @@ Document laid_out(const BenchCard& card, const Blank& blank, const Words& words,
     drawings(s, card, drawing_percent);
     steps(s, card);
     facts(s, card);
-    cautions(s, card);
     return s.finish(std::string(words(Word::bench_card)) + " " + card.parcel,
                     std::string(words(Word::bench_card)) + " · " + card.parcel, card.reprint);
 }
 
 } // namespace
 
-// Smaller drawings where they save a page: what is read last must not lie on another one.
+// Smaller drawings where they save a page.
 Document lay_out(const BenchCard& card, const Blank& blank, const Words& words, const TextMeasure& measure)
 {
     Document best = laid_out(card, blank, words, measure, 100);
