@@ -52,7 +52,6 @@ Item {
         Label {
             width: parent.width
             text: qsTr("What you press meanwhile is done next.")
-            quiet: true
             font.pixelSize: Theme.strong
             wrapMode: Text.Wrap
             horizontalAlignment: Text.AlignHCenter
