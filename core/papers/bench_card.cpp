@@ -401,7 +401,7 @@ Document laid_out(const BenchCard& card, const Blank& blank, const Words& words,
 Document lay_out(const BenchCard& card, const Blank& blank, const Words& words, const TextMeasure& measure)
 {
     Document best = laid_out(card, blank, words, measure, 100);
-    for (const int percent : {85, 70}) {
+    for (const int percent : {85, 70, 60}) {
         if (best.pages.size() == 1) break;
         Document smaller = laid_out(card, blank, words, measure, percent);
         if (smaller.pages.size() < best.pages.size()) best = std::move(smaller);
