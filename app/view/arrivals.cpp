@@ -146,18 +146,17 @@ ArrivedOrder ArrivalsController::row_of(const shop::HeldOrder& held, bool checke
     return row;
 }
 
-const std::string& ArrivalsController::known_address(const shop::HeldOrder& held)
+const std::string& ArrivalsController::address_known(Known& known, const shop::HeldOrder& held) const
 {
-    Known& known = known_[held.id.value];
     const int revision = day_.revision(held.id);
     if (std::exchange(known.address_from, revision) != revision) known.address = shop::joining_key(held.order.to);
     return known.address;
 }
 
 // Worked out anew only where something it hangs on changed: there may be thousands.
-const ArrivedOrder& ArrivalsController::known_row(const shop::HeldOrder& held, bool checked, bool joinable)
+const ArrivedOrder& ArrivalsController::row_known(Known& known, const shop::HeldOrder& held, bool checked,
+                                                  bool joinable) const
 {
-    Known& known = known_[held.id.value];
     const Known::From from{day_.revision(held.id), day_.cupboard_revision(), day_.today(), checked, joinable};
     if (known.from != from) {
         known.row = row_of(held, checked, joinable);
@@ -173,22 +172,27 @@ void ArrivalsController::refresh()
     ready_ = arrived_ready_ = 0;
     at_address_.clear();
     if (known_.size() > 2 * day_.orders().size() + 100) known_.clear(); // mostly of orders that are gone
-    for (const shop::HeldOrder& held : day_.orders()) {                 // orders that might travel together
+    struct Looked {
+        const shop::HeldOrder& held;
+        Known& known;
+        const Open& there;
+    };
+    std::vector<Looked> all;
+    all.reserve(day_.orders().size());
+    for (const shop::HeldOrder& held : day_.orders()) {
+        Known& known = known_[held.id.value];
+        Open& there = at_address_[address_known(known, held)];
+        all.push_back({held, known, there});
         const bool arrived = held.state == shop::OrderState::arrived;
         if (held.joined_to || (!arrived && held.state != shop::OrderState::checked)) continue;
-        Open& open = at_address_[known_address(held)];
-        open.arrived += arrived ? 1 : 0;
-        open.orders.push_back(held.id);
+        there.arrived += arrived ? 1 : 0; // orders that might travel together
+        there.orders.push_back(held.id);
     }
-    const auto joinable = [&](const shop::HeldOrder& held) {
-        const auto open = at_address_.find(known_address(held));
-        return open != at_address_.end() && open->second.arrived > 1;
-    };
-    for (const shop::HeldOrder& held : day_.orders()) {
+    for (const auto& [held, known, there] : all) {
         const bool waits = held.state == shop::OrderState::arrived || held.state == shop::OrderState::set_aside;
         const bool checked = held.state == shop::OrderState::checked && day_.to_plan().contains(held.id);
         if (!waits && !checked) continue;
-        const ArrivedOrder& row = *sorted.emplace_back(&known_row(held, checked, joinable(held)));
+        const ArrivedOrder& row = *sorted.emplace_back(&row_known(known, held, checked, there.arrived > 1));
         if (row.aside)
             ++aside;
         else if (checked)

@@ -191,8 +191,8 @@ private:
         std::vector<shop::OrderId> orders;
     };
     ArrivedOrder row_of(const shop::HeldOrder& held, bool checked, bool joinable) const;
-    const ArrivedOrder& known_row(const shop::HeldOrder& held, bool checked, bool joinable);
-    const std::string& known_address(const shop::HeldOrder& held);
+    const ArrivedOrder& row_known(Known& known, const shop::HeldOrder& held, bool checked, bool joinable) const;
+    const std::string& address_known(Known& known, const shop::HeldOrder& held) const;
     const shop::HeldOrder* travels_with(const shop::HeldOrder& held) const;
     void showFile();
     void settle(const book::Done& done, const QString& words);

@@ -186,7 +186,8 @@ void DayReadsTest::nothing_older_than_what_is_held()
     const std::unique_ptr<Day> beside = day.beside();
     QVERIFY(book::lock_parcel(beside->book(), parcels.front().id));
     Day::Reading read = beside->read(seen);
-    QVERIFY(book::drop_parcel(day.book(), parcels.back().id)); // and the day goes on meanwhile
+    QVERIFY(book::unlock_parcel(day.book(), parcels.front().id)); // and the day goes on meanwhile
+    QVERIFY(book::drop_parcel(day.book(), parcels.front().id));
     day.moved();
     day.take(std::move(read));
     QVERIFY(all_of(day) == all_of(*day.beside()));
