@@ -59,6 +59,7 @@ void BeforeSaleController::ask(int good, const QString& count, const QString& co
     country_fault_ =
         shop::is_country(to) ? QString() : tr("“%1” is not a country: two letters, such as DE").arg(country);
     answer_.clear();
+    packed_.clear();
     risk_.clear();
     saving_.clear();
     if (!count_fault_.isEmpty() || !country_fault_.isEmpty()) {
@@ -85,7 +86,14 @@ void BeforeSaleController::show(const planning::Offer& asked,
         answer_ = tr("It cannot go: %1").arg(words::stuck(plan.error()));
         return emit answered();
     }
-    answer_ = joined({supply_name(day_, plan->outer), words::weight_and_spread(plan->weight),
+    if (plan->chosen) {
+        const postage::Quote& quote = plan->quotes[*plan->chosen];
+        answer_ = words::money_with_currency(quote.price()->total) + QStringLiteral(", ") +
+                  joined({text(quote.carrier), text(quote.service_name)}, QStringLiteral(", "));
+    } else {
+        answer_ = tr("No service takes it");
+    }
+    packed_ = joined({supply_name(day_, plan->outer), words::weight_and_spread(plan->weight),
                       tr("closed %1").arg(words::size(plan->closed))});
     std::vector<OfferRow> rows;
     for (std::size_t i = 0; i < plan->quotes.size(); ++i) {

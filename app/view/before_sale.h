@@ -28,7 +28,8 @@ class BeforeSaleController : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("made by the program")
     Q_PROPERTY(QStringList goods READ goods NOTIFY changed)
-    Q_PROPERTY(QString answer READ answer NOTIFY answered) // "Carton K2, 812 ± 28 g, closed 206 × 156 × 106 mm"
+    Q_PROPERTY(QString answer READ answer NOTIFY answered) // "8.20 EUR, Skua Post, Letter"
+    Q_PROPERTY(QString packed READ packed NOTIFY answered) // "Carton K2, 812 ± 28 g, closed 206 × 156 × 106 mm"
     Q_PROPERTY(QString countFault READ countFault NOTIFY answered) // why the question cannot be answered
     Q_PROPERTY(QString countryFault READ countryFault NOTIFY answered)
     Q_PROPERTY(bool asking READ asking NOTIFY workingChanged)   // the answer is being worked out
@@ -40,6 +41,7 @@ public:
     explicit BeforeSaleController(Day& day, QObject* parent = nullptr);
     QStringList goods() const { return goods_; }
     QString answer() const { return answer_; }
+    QString packed() const { return packed_; }
     bool asking() const { return asking_.running(); }
     bool writing() const { return writing_.running(); }
     QString countFault() const { return count_fault_; }
@@ -65,7 +67,7 @@ private:
     Day& day_;
     QStringList goods_;
     std::vector<std::string> codes_;
-    QString answer_, count_fault_, country_fault_, risk_, saving_;
+    QString answer_, packed_, count_fault_, country_fault_, risk_, saving_;
     Rows<OfferRow> services_;
     Work asking_, writing_;
 };

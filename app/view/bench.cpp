@@ -338,7 +338,7 @@ bool BenchController::take(Weight weight)
     if (verdict_kind_ == 1)
         emit right();
     else if (verdict_kind_ == 3)
-        emit wrong(tr("Look into it"), joined({verdict_, verdict_more_}, QStringLiteral(". ")));
+        emit wrong(tr("Look into it"), joined({verdict_, verdict_more_}));
     return true;
 }
 
@@ -390,7 +390,7 @@ void BenchController::done()
             return;
         }
         if (verdict_kind_ >= 2) {
-            emit wrong(tr("Look into it"), joined({verdict_, verdict_more_}, QStringLiteral(". ")));
+            emit wrong(tr("Look into it"), joined({verdict_, verdict_more_}));
             return;
         }
         if (!pack()) return;

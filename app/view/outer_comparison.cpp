@@ -197,9 +197,11 @@ void OuterComparison::show()
     std::vector<ComparedFact> facts;
     const planning::ParcelPlan* held = held_ && held_->plan ? &*held_->plan : nullptr;
     const planning::ParcelPlan* other = other_ && other_->plan ? &*other_->plan : nullptr;
+    facts.push_back({tr("outer"), this->held(), this->other()});
+    const QString unknown = other_ ? QStringLiteral("–") : QString(); // a side that is there and does not hold it
     for (const Fact& fact : all_facts()) {
         ComparedFact row{fact.name, held != nullptr ? fact.words(*held) : QString(),
-                         other != nullptr ? fact.words(*other) : QString()};
+                         other != nullptr ? fact.words(*other) : unknown};
         if (held != nullptr && other != nullptr && fact.measure) {
             const auto a = fact.measure(*held), b = fact.measure(*other);
             if (a && b && *a != *b) row.better = *a < *b ? 1 : 2;

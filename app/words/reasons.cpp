@@ -32,7 +32,7 @@ QString reason(const planning::PassedOver& passed)
     switch (passed.why) {
     case Why::does_not_fit:
     case Why::undecided: return reason(passed.refusal);
-    case Why::none_left: return Words::tr("none left");
+    case Why::none_left: return Words::tr("none free");
     case Why::no_service: return Words::tr("no service takes it");
     case Why::dearer: return Words::tr("dearer in all");
     case Why::too_little_cushion: return Words::tr("too little cushion at its walls");
@@ -60,10 +60,23 @@ QString violation(const fitting::Violation& v)
     return {};
 }
 
+// The limit of a format, which the core names in the words of a rate sheet.
+static QString limit_named(const std::string& name)
+{
+    if (name == "length") return Words::tr("length");
+    if (name == "width") return Words::tr("width");
+    if (name == "height") return Words::tr("height");
+    if (name == "sum") return Words::tr("all three sides together");
+    if (name == "girth") return Words::tr("length and girth");
+    if (name == "volume") return Words::tr("volume");
+    return text(name);
+}
+
 QString reason(const postage::Refused& refused)
 {
     using postage::NotTaken;
-    const QString what = text(refused.what);
+    const bool size = refused.reason == NotTaken::too_big || refused.reason == NotTaken::too_small;
+    const QString what = size ? limit_named(refused.what) : text(refused.what);
     switch (refused.reason) {
     case NotTaken::not_valid_then: return Words::tr("no prices for that day");
     case NotTaken::no_zone: return Words::tr("does not go to that country");

@@ -137,10 +137,6 @@
             <translation>Strg Enter</translation>
         </message>
         <message>
-            <source>%1 are fine: check them</source>
-            <translation>%1 in Ordnung: prüfen</translation>
-        </message>
-        <message>
             <source>Plan %1 orders</source>
             <translation>%1 Bestellungen planen</translation>
         </message>
@@ -175,6 +171,13 @@
         <message>
             <source>Enter checks them, S sets them aside, X calls them off, B takes them back, Esc unmarks them.</source>
             <translation>Enter prüft sie, S stellt sie zurück, X storniert sie, B holt sie zurück, Esc hebt die Marken auf.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n are fine: check them</source>
+            <translation>
+                <numerusform>%n ist in Ordnung: prüfen</numerusform>
+                <numerusform>%n sind in Ordnung: prüfen</numerusform>
+            </translation>
         </message>
     </context>
     <context>
@@ -813,10 +816,6 @@
             <translation>Name, Postleitzahl, Bestell- oder Sendungsnummer</translation>
         </message>
         <message>
-            <source>Open at the bench</source>
-            <translation>An der Packbank öffnen</translation>
-        </message>
-        <message>
             <source>Enter</source>
             <translation>Enter</translation>
         </message>
@@ -827,6 +826,10 @@
         <message>
             <source>Erase the buyer&apos;s data</source>
             <translation>Daten des Käufers löschen</translation>
+        </message>
+        <message>
+            <source>Go there</source>
+            <translation>Dorthin</translation>
         </message>
     </context>
     <context>
@@ -985,7 +988,7 @@
         </message>
         <message>
             <source>Keep</source>
-            <translation>Behalten</translation>
+            <translation>Speichern</translation>
         </message>
         <message>
             <source>Ctrl Enter</source>
@@ -1114,7 +1117,7 @@
         <name>HandOver</name>
         <message>
             <source>Nothing is labelled yet</source>
-            <translation>Noch hat nichts ein Etikett</translation>
+            <translation>Noch nichts etikettiert</translation>
         </message>
         <message>
             <source>A parcel comes here when its label sits on it. When the courier stands in the door, one key closes the list.</source>
@@ -1229,7 +1232,7 @@
         </message>
         <message>
             <source>Enter keeps a line · Ctrl D: dark or light</source>
-            <translation>Enter behält eine Zeile · Strg D: dunkel oder hell</translation>
+            <translation>Enter speichert die Zeile · Strg D: dunkel oder hell</translation>
         </message>
     </context>
     <context>
@@ -1285,7 +1288,7 @@
         </message>
         <message>
             <source>Keep address</source>
-            <translation>Adresse behalten</translation>
+            <translation>Adresse speichern</translation>
         </message>
         <message>
             <source>Enter</source>
@@ -1407,7 +1410,7 @@
         </message>
         <message>
             <source>Enter</source>
-            <translation>Eingabe</translation>
+            <translation>Enter</translation>
         </message>
     </context>
     <context>
@@ -1457,7 +1460,7 @@
         </message>
         <message>
             <source>Enter</source>
-            <translation>Eingabe</translation>
+            <translation>Enter</translation>
         </message>
         <message>
             <source>Score before you cut. A knife with a fresh blade, a steel rule, and the other hand behind the blade.</source>
@@ -2230,7 +2233,7 @@
         </message>
         <message>
             <source>Keep</source>
-            <translation>Behalten</translation>
+            <translation>Speichern</translation>
         </message>
         <message>
             <source>up to, g</source>
@@ -2335,7 +2338,7 @@
         </message>
         <message>
             <source>kept when you leave a field</source>
-            <translation>behalten, wenn du ein Feld verlässt</translation>
+            <translation>gespeichert, sobald du ein Feld verlässt</translation>
         </message>
     </context>
     <context>
@@ -2354,7 +2357,7 @@
         </message>
         <message>
             <source>Enter</source>
-            <translation>Eingabe</translation>
+            <translation>Enter</translation>
         </message>
         <message>
             <source>Stop</source>
@@ -2474,7 +2477,7 @@
         </message>
         <message>
             <source>Keep</source>
-            <translation>Behalten</translation>
+            <translation>Speichern</translation>
         </message>
         <message>
             <source>Ctrl Enter</source>
@@ -2544,7 +2547,7 @@
         </message>
         <message>
             <source>Keep</source>
-            <translation>Behalten</translation>
+            <translation>Speichern</translation>
         </message>
         <message>
             <source>Ctrl Enter</source>
@@ -2659,7 +2662,7 @@
         </message>
         <message>
             <source>one in %1</source>
-            <translation>eins zu %1</translation>
+            <translation>eins von %1</translation>
         </message>
         <message>
             <source>outer</source>
@@ -3266,6 +3269,10 @@
         <message>
             <source>1 to 99</source>
             <translation>1 bis 99</translation>
+        </message>
+        <message>
+            <source>No service takes it</source>
+            <translation>Kein Dienst nimmt es</translation>
         </message>
     </context>
     <context>
@@ -4030,7 +4037,7 @@
         </message>
         <message>
             <source>Its plan</source>
-            <translation>Ihr Plan</translation>
+            <translation>Der Plan dazu</translation>
         </message>
         <message>
             <source>The smallest outer that holds it, the filler, the weight and the postage.</source>
@@ -4146,7 +4153,7 @@
         </message>
         <message>
             <source>%1 is kept</source>
-            <translation>%1 ist behalten</translation>
+            <translation>%1 ist gespeichert</translation>
         </message>
         <message>
             <source>the volume is not a number of litres above zero</source>
@@ -4711,6 +4718,10 @@
             <source>in the list</source>
             <translation>in der Liste</translation>
         </message>
+        <message>
+            <source>outer</source>
+            <translation>Hülle</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::PaperBoxesController</name>
@@ -5116,7 +5127,7 @@
         </message>
         <message>
             <source>Keep this sheet first (Ctrl+S), or put it away (Ctrl+Backspace).</source>
-            <translation>Zuerst diese Liste behalten (Strg+S) oder weglegen (Strg+Rücktaste).</translation>
+            <translation>Zuerst diese Liste speichern (Strg+S) oder weglegen (Strg+Rücktaste).</translation>
         </message>
         <message>
             <source>the sheet</source>
@@ -5180,7 +5191,7 @@
         </message>
         <message>
             <source>Keep this sheet first (Ctrl+S).</source>
-            <translation>Zuerst diese Liste behalten (Strg+S).</translation>
+            <translation>Zuerst diese Liste speichern (Strg+S).</translation>
         </message>
         <message>
             <source>The prices of %1 to be put right for the time from %2</source>
@@ -5196,7 +5207,7 @@
         </message>
         <message>
             <source>Kept: %1</source>
-            <translation>Behalten: %1</translation>
+            <translation>Gespeichert: %1</translation>
         </message>
         <message>
             <source>new sheet</source>
@@ -5736,8 +5747,8 @@
         <message numerus="yes">
             <source>%n rules are kept</source>
             <translation>
-                <numerusform>%n Regel behalten</numerusform>
-                <numerusform>%n Regeln behalten</numerusform>
+                <numerusform>%n Regel gespeichert</numerusform>
+                <numerusform>%n Regeln gespeichert</numerusform>
             </translation>
         </message>
     </context>
@@ -5817,7 +5828,7 @@
         </message>
         <message>
             <source>Kept</source>
-            <translation>Behalten</translation>
+            <translation>Gespeichert</translation>
         </message>
         <message>
             <source>“%1”: that mark cannot stand there</source>
@@ -6281,7 +6292,7 @@
         </message>
         <message>
             <source>%1 is kept</source>
-            <translation>%1 ist behalten</translation>
+            <translation>%1 ist gespeichert</translation>
         </message>
     </context>
     <context>
@@ -6360,8 +6371,8 @@
         <message numerus="yes">
             <source>%n wrappings are kept</source>
             <translation>
-                <numerusform>%n Einschlag behalten</numerusform>
-                <numerusform>%n Einschläge behalten</numerusform>
+                <numerusform>%n Einschlag gespeichert</numerusform>
+                <numerusform>%n Einschläge gespeichert</numerusform>
             </translation>
         </message>
         <message>
@@ -6749,10 +6760,6 @@
             <translation>zu dick für das Rohr</translation>
         </message>
         <message>
-            <source>none left</source>
-            <translation>keine mehr da</translation>
-        </message>
-        <message>
             <source>no service takes it</source>
             <translation>kein Dienst nimmt es</translation>
         </message>
@@ -6909,7 +6916,7 @@
         </message>
         <message>
             <source>nothing stands here</source>
-            <translation>hier steht nichts</translation>
+            <translation>hier fehlt etwas</translation>
         </message>
         <message>
             <source>“%1” is not a number</source>
@@ -7327,6 +7334,34 @@
         <message>
             <source>label stuck on parcel %1: print %2, though print %3 was made later</source>
             <translation>Etikett auf Paket %1 geklebt: Druck %2, obwohl es später Druck %3 gab</translation>
+        </message>
+        <message>
+            <source>none free</source>
+            <translation>keine mehr frei</translation>
+        </message>
+        <message>
+            <source>length</source>
+            <translation>Länge</translation>
+        </message>
+        <message>
+            <source>width</source>
+            <translation>Breite</translation>
+        </message>
+        <message>
+            <source>height</source>
+            <translation>Höhe</translation>
+        </message>
+        <message>
+            <source>all three sides together</source>
+            <translation>alle drei Seiten zusammen</translation>
+        </message>
+        <message>
+            <source>length and girth</source>
+            <translation>Länge und Gurtmaß</translation>
+        </message>
+        <message>
+            <source>volume</source>
+            <translation>Volumen</translation>
         </message>
     </context>
 </TS>

@@ -2,6 +2,16 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>Arrivals</name>
+    <message numerus="yes">
+        <source>%n are fine: check them</source>
+        <translation>
+            <numerusform>%n is fine: check it</numerusform>
+            <numerusform>%n are fine: check them</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>QObject</name>
     <message numerus="yes">
         <source>List %1 for %2: %n parcels</source>

@@ -306,7 +306,7 @@ Page {
         Button {
             visible: !screen.controller.matching && screen.controller.arrivedReady > 0
             primary: true
-            text: qsTr("%1 are fine: check them").arg(screen.controller.arrivedReady)
+            text: qsTr("%n are fine: check them", "", screen.controller.arrivedReady)
             keyHint: "R"
             onClicked: screen.controller.checkAll()
         }

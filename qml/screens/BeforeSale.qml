@@ -110,6 +110,12 @@ Page {
         }
         Label {
             visible: text !== ""
+            text: screen.controller.packed
+            wrapMode: Text.Wrap
+            Layout.fillWidth: true
+        }
+        Label {
+            visible: text !== ""
             text: screen.controller.risk ? "! " + screen.controller.risk : ""
             color: Theme.ochreText
             font.bold: true

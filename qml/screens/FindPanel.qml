@@ -115,7 +115,7 @@ Panel {
     buttons: [
         Button {
             primary: true
-            text: qsTr("Open at the bench")
+            text: qsTr("Go there")
             keyHint: qsTr("Enter")
             enabled: list.count > 0
             onClicked: panel.take(list.currentIndex)

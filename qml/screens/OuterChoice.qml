@@ -176,7 +176,7 @@ Panel {
             primary: true
             text: qsTr("Take this one and keep it")
             keyHint: qsTr("Enter")
-            enabled: list.currentIndex >= 0
+            enabled: list.currentIndex >= 0 && panel.controller.choices.value(list.currentIndex, "possible") === true
             onClicked: panel.take(list.currentIndex)
         },
         Button {

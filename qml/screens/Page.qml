@@ -22,7 +22,8 @@ FocusScope {
     property bool drafting: false // something half typed lies open: the screen stays when it is left (Stay)
     property bool named: true // false: where one is stands above already, and the headline may give way
 
-    onHeldChanged: Qt.callLater(reveal)
+    property bool begun: false // what has the keys as the screen is come to leaves it at its top
+    onHeldChanged: begun ? Qt.callLater(reveal) : Qt.callLater(() => begun = true)
     function reveal() { // what has the keys is in sight
         if (!held || !room.clip || held.height > room.height / 2) return;
         const y = held.mapToItem(body, 0, 0).y;

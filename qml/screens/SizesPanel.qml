@@ -25,7 +25,7 @@ Panel {
         Field {
             id: litre
             label: qsTr("A litre of parcel costs in postage, may stay empty")
-            placeholder: "0.10"
+            placeholder: Number(0.1).toLocaleString(Qt.locale(), "f", 2)
             Layout.fillWidth: true
             Layout.alignment: Qt.AlignTop
             onAccepted: files.open()

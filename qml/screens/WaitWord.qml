@@ -20,7 +20,7 @@ Item {
             name: "long"
             when: wait.words !== ""
             PropertyChanges {
-                shown.opacity: 0.92
+                shown.opacity: 0.97
             }
         }
         transitions: Transition {
