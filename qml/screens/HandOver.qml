@@ -118,8 +118,10 @@ Page {
                         id: carrierWords
                         spacing: 4
                         Layout.fillWidth: true
-                        RowLayout {
-                            spacing: 12
+                        GridLayout {
+                            columns: screen.tight ? 1 : 3
+                            columnSpacing: 12
+                            rowSpacing: 0
                             Label {
                                 text: carrierSheet.carrier
                                 font.bold: true
@@ -134,7 +136,6 @@ Page {
                             Label {
                                 text: carrierSheet.remaining
                                 font.bold: true
-                                shortens: screen.tight // the day line says it too
                                 Layout.fillWidth: true
                                 color: Theme.ochreText
                                 Layout.alignment: Qt.AlignBaseline
