@@ -178,7 +178,7 @@ void BenchController::show()
     do_now_more_ = now.pieces > 1 && scanned_ > 0 ? tr("%1 of %2 scanned").arg(scanned_).arg(now.pieces) : now.more;
     done_words_ = now.kind == ParcelStep::Kind::label ? tr("Stuck on") : tr("Done");
     weighing_ = now.kind == ParcelStep::Kind::weigh;
-    highlight_ = now.highlight;
+    highlight_ = QList<int>(now.numbers.begin(), now.numbers.end());
 
     const std::vector<int> layers = papers::layers(arrangement.placements);
     layers_ = layers.empty() ? 1 : *std::max_element(layers.begin(), layers.end());
@@ -186,9 +186,13 @@ void BenchController::show()
     scene_.arrangement = std::make_shared<const papers::Arrangement>(arrangement);
     scene_.sentence = tr("Drawing of %1 with %2").arg(outer_, contents_of(day_, plan));
     wait_ = heat_words(day_, plan);
+    showScale();
+    if (weighing_ && reading_at(shown_stage_)) { // what came of it is said where it is read from afar
+        do_now_ = verdict_kind_ == 1 ? tr("%1: right").arg(reading_words_) : tr("It does not weigh right");
+        do_now_more_ = verdict_kind_ == 1 ? tr("then its label") : joined({verdict_, tr("weigh it again after")});
+    }
     emit changed();
     emit layerChanged();
-    showScale();
 }
 
 void BenchController::showScale()

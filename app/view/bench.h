@@ -75,7 +75,7 @@ class BenchController : public QObject {
     Q_PROPERTY(int layer READ layer WRITE setLayer NOTIFY layerChanged) // 1 to layers
     Q_PROPERTY(bool comesApart READ comesApart NOTIFY changed)          // the layers can be drawn lifted
     Q_PROPERTY(QString layerWords READ layerWords NOTIFY layerChanged)
-    Q_PROPERTY(int highlight READ highlight NOTIFY changed) // number on the drawing; 0: none
+    Q_PROPERTY(QList<int> highlight READ highlight NOTIFY changed) // numbers on the drawing
 
     Q_PROPERTY(QString reading READ reading NOTIFY scaleChanged)         // "818 g"; empty: nothing weighed
     Q_PROPERTY(QString weightUnit READ weightUnit NOTIFY changed)        // of a number typed without one
@@ -121,7 +121,7 @@ public:
     void setLayer(int layer);
     bool comesApart() const;
     QString layerWords() const;
-    int highlight() const { return highlight_; }
+    QList<int> highlight() const { return highlight_; }
     QString reading() const { return reading_words_; }
     QString weightUnit() const;
     bool typesWeight() const;
@@ -206,7 +206,8 @@ private:
     QString verdict_, verdict_more_, service_, edge_;
     ParcelScene scene_;
     RulerScene ruler_;
-    int current_step_ = 0, layers_ = 0, layer_ = 0, highlight_ = 0, verdict_kind_ = 0;
+    int current_step_ = 0, layers_ = 0, layer_ = 0, verdict_kind_ = 0;
+    QList<int> highlight_;
     bool scale_stops_ = false;
     bool can_hand_over_ = false, weighing_ = false, edge_at_risk_ = false;
 };

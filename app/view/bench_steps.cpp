@@ -93,7 +93,6 @@ ParcelStep put_in(const planning::ParcelPlan& plan, const papers::BenchCard& car
                 content.isEmpty() ? QString() : Say::tr("in it: %1").arg(content.join(QStringLiteral(", "))),
                 numbers.size() > 1 ? Say::tr("numbers %1 on the drawing").arg(numbers.join(QStringLiteral(", ")))
                                    : QString()});
-    step.highlight = from.numbers.empty() ? 0 : from.numbers.front();
     const std::vector<int> layers = papers::layers(card.arrangement.placements);
     const std::vector<int> places = papers::numbers(card.arrangement.placements);
     for (std::size_t i = 0; i < places.size(); ++i) {
@@ -121,7 +120,6 @@ void add_paper(ParcelStep& step, const ParcelStep& paper)
     step.now = Say::tr("Put in: %1").arg(step.words);
     step.more = joined({step.more, paper.more});
     step.numbers.insert(step.numbers.end(), paper.numbers.begin(), paper.numbers.end());
-    if (step.highlight == 0) step.highlight = paper.highlight;
     step.layer = std::max(step.layer, paper.layer);
 }
 

@@ -17,7 +17,6 @@ struct ParcelStep {
     QString words;            // in the list
     QString now;              // large
     QString more;
-    int highlight = 0;   // number on the drawing
     int layer = 0;       // drawn up to this one; 0: all
     shop::GoodCode good; // of put_in, for the scanner
     int pieces = 0;

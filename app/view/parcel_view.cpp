@@ -29,8 +29,8 @@ void ParcelView::paint(QPainter* painter)
     view.apart = apart_;
     if (layer_ > 0) view.up_to_layer = layer_;
     const std::vector<int> numbers = papers::numbers(arrangement.placements);
-    if (const auto found = std::find(numbers.begin(), numbers.end(), highlight_); found != numbers.end()) {
-        view.highlight = static_cast<std::size_t>(found - numbers.begin());
+    for (std::size_t i = 0; i < numbers.size(); ++i) {
+        if (highlight_.contains(numbers[i])) view.highlight.push_back(i);
     }
     view.number_size = papers::from_pt(11);
     view.pen = 35;

@@ -10,9 +10,9 @@ class ParcelView : public DrawingItem {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(stow::view::ParcelScene scene READ scene WRITE setScene NOTIFY sceneChanged)
-    Q_PROPERTY(int upToLayer MEMBER layer_ NOTIFY sceneChanged)     // draws up to this one; 0: all
-    Q_PROPERTY(int highlight MEMBER highlight_ NOTIFY sceneChanged) // number on the drawing; 0: none
-    Q_PROPERTY(qreal apart MEMBER apart_ NOTIFY sceneChanged)       // 0: as it lies; 1: the layers lifted
+    Q_PROPERTY(int upToLayer MEMBER layer_ NOTIFY sceneChanged)            // draws up to this one; 0: all
+    Q_PROPERTY(QList<int> highlight MEMBER highlight_ NOTIFY sceneChanged) // numbers on the drawing
+    Q_PROPERTY(qreal apart MEMBER apart_ NOTIFY sceneChanged)              // 0: as it lies; 1: the layers lifted
     Q_PROPERTY(QString sentence READ sentence NOTIFY sceneChanged)
 public:
     explicit ParcelView(QQuickItem* parent = nullptr);
@@ -27,7 +27,8 @@ signals:
 
 private:
     ParcelScene scene_;
-    int layer_ = 0, highlight_ = 0;
+    int layer_ = 0;
+    QList<int> highlight_;
     qreal apart_ = 0;
 };
 

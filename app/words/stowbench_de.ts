@@ -3564,6 +3564,22 @@
             <source>Something is wrong on paper</source>
             <translation>Auf dem Papier stimmt etwas nicht</translation>
         </message>
+        <message>
+            <source>%1: right</source>
+            <translation>%1: stimmt</translation>
+        </message>
+        <message>
+            <source>then its label</source>
+            <translation>dann das Etikett</translation>
+        </message>
+        <message>
+            <source>weigh it again after</source>
+            <translation>danach noch einmal wiegen</translation>
+        </message>
+        <message>
+            <source>It does not weigh right</source>
+            <translation>Das Gewicht stimmt nicht</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::DayLine</name>

@@ -6,6 +6,7 @@
 #include "core/measure/shape.h"
 #include "core/papers/display_list.h"
 
+#include <algorithm>
 #include <cstddef>
 #include <optional>
 #include <string>
@@ -50,15 +51,20 @@ std::vector<Part> painting_order(const std::vector<fitting::Placement>& placemen
                                  const std::vector<std::size_t>& shown);
 
 struct View {
-    Extent extent;                        // the drawing is made as large as this allows, centred
-    std::optional<int> up_to_layer;       // draw only these layers; nothing: all
-    std::optional<std::size_t> highlight; // index of a placement
+    Extent extent;                      // the drawing is made as large as this allows, centred
+    std::optional<int> up_to_layer;     // draw only these layers; nothing: all
+    std::vector<std::size_t> highlight; // indices of placements
     bool number_items = true;
     std::optional<int> number_layer; // number only this layer; nothing: all that is shown
     double apart = 0;                // 0: as it lies; 1: each layer lifted clear of the one beneath, isometric only
     bool filler = false;             // hatch the empty space lightly
     int number_size = from_pt(10);
     int pen = 25;
+
+    bool lit_up(std::size_t placement) const
+    {
+        return std::find(highlight.begin(), highlight.end(), placement) != highlight.end();
+    }
 };
 
 // The drawing that suits the outer: cartons, gift boxes and board mailers isometric, mailers flat with the outline of

@@ -99,7 +99,7 @@ struct Flat { // one flat view of the contents of an outer
     void draw(DisplayList& list, int pen_width) const
     {
         for (const std::size_t i : shown_far_to_near()) {
-            const bool lit_up = view != nullptr && view->highlight == i;
+            const bool lit_up = view != nullptr && view->lit_up(i);
             const Pen pen{lit_up ? Role::accent : Role::ink, lit_up ? pen_width * 3 / 2 : pen_width, Pen::Dash::solid};
             const Extent e = extent(i);
             const Point p = at(i);
@@ -124,7 +124,7 @@ struct Flat { // one flat view of the contents of an outer
             if (view->number_layer && layer[order[k]] != *view->number_layer) continue;
             const Point centre = place_for_number(order, k, radius, taken);
             taken.push_back(centre);
-            list.add(number_disc(centre, count[order[k]], view->number_size, view->highlight == order[k]), {0, 0});
+            list.add(number_disc(centre, count[order[k]], view->number_size, view->lit_up(order[k])), {0, 0});
         }
     }
 

@@ -117,7 +117,7 @@ private:
     {
         return i < arrangement_.looks.size() ? arrangement_.looks[i] : Arrangement::Looks{};
     }
-    bool lit_up(std::size_t i) const { return view_.highlight == i; }
+    bool lit_up(std::size_t i) const { return view_.lit_up(i); }
     Role tint(std::size_t i) const { return lit_up(i) ? Role::highlight : goods_tint(looks(i).tint); }
     Pen outline(std::size_t i) const
     {

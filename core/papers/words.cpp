@@ -77,7 +77,7 @@ constexpr std::array rows{
     Row{Word::hand_over_list, "Hand-over list", "Übergabeliste"},
     Row{Word::number, "No.", "Nr."},
     Row{Word::tracking, "Tracking number", "Sendungsnummer"},
-    Row{Word::untracked, "not tracked", "ohne Verfolgung"},
+    Row{Word::untracked, "no number", "ohne Nummer"},
     Row{Word::all_together, "{} parcels", "{} Pakete"},
     Row{Word::one_together, "1 parcel", "1 Paket"},
     Row{Word::handed_over_by, "Handed over by", "Übergeben von"},

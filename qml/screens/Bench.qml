@@ -151,7 +151,7 @@ Page {
                     anchors.fill: parent
                     anchors.margins: 16
                     anchors.topMargin: 72
-                    anchors.bottomMargin: 48
+                    anchors.bottomMargin: 28 + fillerWords.implicitHeight
                     scene: screen.controller.scene
                     upToLayer: screen.controller.layer
                     apart: screen.apart && screen.controller.comesApart ? 1 : 0
@@ -228,6 +228,7 @@ Page {
                     }
                 }
                 Label {
+                    id: fillerWords
                     anchors.left: parent.left
                     anchors.right: parent.right
                     anchors.bottom: parent.bottom

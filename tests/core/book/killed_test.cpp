@@ -47,6 +47,25 @@ StepId newest(const Book& book)
     }
 }
 
+// When to kill: drawn within the time the work took when it was timed; nearer where it proves quicker than that,
+// farther again where it does not. However busy the machine, most kills come in the middle.
+class Moments {
+public:
+    Moments(std::chrono::microseconds length, unsigned seed)
+        : longest_(2 * length.count()), most_(length.count()), draw_(seed)
+    {
+    }
+    std::chrono::microseconds next()
+    {
+        return std::chrono::microseconds(std::uniform_int_distribution<std::int64_t>(0, most_)(draw_));
+    }
+    void told(bool in_the_middle) { most_ = in_the_middle ? std::min(longest_, most_ * 9 / 8 + 1) : most_ * 2 / 3 + 1; }
+
+private:
+    std::int64_t longest_, most_;
+    std::mt19937_64 draw_;
+};
+
 // What the child does is killed after `wait` and some microseconds more; true: it was still at it.
 bool killed_in(const std::function<void()>& work, std::chrono::microseconds wait)
 {
@@ -214,13 +233,14 @@ TEST(Killed, FinishesErasingAtTheNextStart)
         EXPECT_EQ(traces_below(folder), std::set<std::string>()) << "unharmed";
     }
     const int kills = bench::cases(10, 500);
-    std::mt19937_64 draw(20261126);
+    Moments moments(length, 20261126);
     int in_the_middle = 0, book_first = 0, begun_a_copy = 0;
     for (int k = 0; k < kills; ++k) {
         const Folder folder;
         const auto path = shop.lay_out(folder);
-        const std::chrono::microseconds wait(std::uniform_int_distribution<std::int64_t>(0, length.count())(draw));
-        in_the_middle += killed_in([&] { erase_as_at_a_start(path); }, wait);
+        const bool killed = killed_in([&] { erase_as_at_a_start(path); }, moments.next());
+        moments.told(killed);
+        in_the_middle += killed ? 1 : 0;
         for (const auto& entry : std::filesystem::recursive_directory_iterator(folder / "")) {
             begun_a_copy += entry.path().extension() == ".erasing" ? 1 : 0;
         }
@@ -265,13 +285,14 @@ TEST(Killed, LeavesAWholeBookInTheMiddleOfRestoring)
         return length_of([&] { restored(path); });
     }();
     const int kills = bench::cases(10, 500);
-    std::mt19937_64 draw(20261127);
+    Moments moments(length, 20261127);
     int in_the_middle = 0, as_before = 0;
     for (int k = 0; k < kills; ++k) {
         const Folder folder;
         const auto path = shop.lay_out(folder);
-        const std::chrono::microseconds wait(std::uniform_int_distribution<std::int64_t>(0, length.count())(draw));
-        in_the_middle += killed_in([&] { restored(path); }, wait);
+        const bool killed = killed_in([&] { restored(path); }, moments.next());
+        moments.told(killed);
+        in_the_middle += killed ? 1 : 0;
         ASSERT_TRUE(std::filesystem::exists(path)) << "a start would make an empty book, kill " << k;
         {
             auto again = Book::open(path);

@@ -280,7 +280,7 @@ TEST(Isometric, ShowsTheOneToLookAtInTheAccent)
         return count;
     };
     EXPECT_EQ(accents(), 0);
-    view.highlight = 1;
+    view.highlight = {1};
     EXPECT_EQ(accents(), 3); // its three faces
 }
 
