@@ -52,9 +52,14 @@ void DayLine::refresh()
     const auto step = [&](const QString& name, const char* key, Orders& orders, Place place) {
         return DayStep{name, QString::fromLatin1(key), count(orders), static_cast<int>(place)};
     };
-    steps_.show({step(tr("Arrivals"), "F1", arrivals, Place::Arrivals), step(tr("Plan"), "F2", plan, Place::Plan),
-                 step(tr("Pick"), "F3", pick, Place::Pick), step(tr("Bench"), "F4", bench, Place::Bench),
-                 step(tr("Hand-over"), "F5", hand_over, Place::HandOver)});
+    std::vector<DayStep> steps{step(tr("Arrivals"), "F1", arrivals, Place::Arrivals),
+                               step(tr("Plan"), "F2", plan, Place::Plan), step(tr("Pick"), "F3", pick, Place::Pick),
+                               step(tr("Bench"), "F4", bench, Place::Bench),
+                               step(tr("Hand-over"), "F5", hand_over, Place::HandOver)};
+    if (steps_.all().empty())
+        steps_.show(std::move(steps));
+    else // in place: after every step of hers five tabs would be made anew
+        for (std::size_t i = 0; i < steps.size(); ++i) steps_.change(i, std::move(steps[i]));
     Orders all;
     for (const auto* part : {&arrivals, &plan, &pick, &bench, &hand_over, &gone})
         all.insert(all.end(), part->begin(), part->end());
