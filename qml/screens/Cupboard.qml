@@ -12,7 +12,7 @@ FocusScope {
     property bool drafting: false
     readonly property Item here: pages.count > 0 ? pages.itemAt(shelf) : null
 
-    function count_drafts() {
+    function countDrafts() {
         let any = false;
         for (let i = 0; i < pages.count; ++i) any = any || pages.itemAt(i).drafting;
         drafting = any;
@@ -60,7 +60,7 @@ FocusScope {
                     anchors.fill: parent
                     current: screen.shelf === index
                     sourceComponent: modelData
-                    onDraftingChanged: screen.count_drafts()
+                    onDraftingChanged: screen.countDrafts()
                 }
             }
         }
