@@ -91,9 +91,7 @@ TakenIn take_in(Day& day, TakeInKind kind, const std::filesystem::path& file)
     case TakeInKind::supplies:
         if (const auto rows = keep(intake::read_supplies(csv, known.house.currency)); !rows.empty()) {
             add(outcome, book::take_in_supplies(book, rows, name));
-            shop::House house = known.house;
-            for (const shop::Supply& supply : rows) shop::use_where_none_is(house, supply);
-            if (!outcome.refused && house != known.house) add(outcome, book::put_house(book, house), 0);
+            if (!book::use_where_none_is(book, rows)) outcome.refused = true;
         }
         break;
     case TakeInKind::wrappings:

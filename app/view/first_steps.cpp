@@ -84,13 +84,6 @@ void FirstSteps::takeStarterRack()
         return;
     }
     emit said(taken_words(take_in(day_, TakeInKind::supplies, file.toStdString())));
-    shop::House house = day_.cupboard().house;
-    for (const char* code : {"SHRED", "TAPE", "LABEL-A6"}) {
-        if (const shop::Supply* supply = day_.cupboard().supply({code})) shop::use_where_none_is(house, *supply);
-    }
-    if (house == day_.cupboard().house) return;
-    if (const auto done = book::put_house(day_.book(), house); !done) emit said(words::refused(done.error()));
-    day_.moved();
 }
 
 void FirstSteps::openDemo()

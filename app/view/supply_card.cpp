@@ -168,7 +168,7 @@ std::map<std::string, QString> typed_of(const shop::Supply& supply)
 intake::Csv table_of(const Kind& kind, const std::map<std::string, QString>& typed)
 {
     intake::Csv csv;
-    csv.decimal_mark = QLocale().decimalPoint() == QLatin1String(",") ? ',' : '.';
+    csv.decimal_mark = decimal_mark();
     csv.headings = {"kind", "outer_kind"};
     intake::CsvRow row{
         2, {std::string(shop::name_of(kind.kind)), kind.outer ? std::string(name_of(*kind.outer)) : std::string()}};
@@ -302,11 +302,8 @@ bool SupplyCard::keep()
         return false;
     }
     emit said(tr("%1 is kept").arg(text(supply.code.text)));
-    shop::House house = day_.cupboard().house;
-    shop::use_where_none_is(house, supply);
-    if (house != day_.cupboard().house) {
-        if (const auto done = book::put_house(day_.book(), house); !done) emit said(words::refused(done.error()));
-    }
+    if (const auto done = book::use_where_none_is(day_.book(), {supply}); !done)
+        emit said(words::refused(done.error()));
     day_.moved();
     return true;
 }

@@ -44,6 +44,15 @@ QString joined(const QStringList& words, const QString& between)
     return said.join(between);
 }
 
+QString held_together(QString words)
+{
+    static const QRegularExpression times(QStringLiteral(" × ")),
+        unit(QStringLiteral("(\\d) (?=(ml|cl|l|g|kg|mm|cm|m|oz|lb|in)\\b)"));
+    words.replace(times, QStringLiteral("\u00a0×\u00a0"));
+    words.replace(unit, QStringLiteral("\\1\u00a0"));
+    return words;
+}
+
 QString place_of(const shop::Address& to)
 {
     return joined({text(to.town), text(to.country)}, QStringLiteral(" "));
@@ -68,24 +77,31 @@ QString supply_name(const Day& day, const shop::SupplyCode& code)
     return supply != nullptr && !supply->name.empty() ? text(supply->name) : text(code.text);
 }
 
+namespace {
+
+// "2 Ink Sea, Pen": one text grown in place, as the window asks it of thousands of orders at once.
+void add_counted(QString& said, int count, const QString& name)
+{
+    if (!said.isEmpty()) said += QLatin1String(", ");
+    if (count != 1) said += QString::number(count) + QLatin1Char(' ');
+    said += name;
+}
+
+} // namespace
+
 QString contents_of(const Day& day, const shop::Order& order)
 {
-    QStringList said;
-    for (const shop::OrderLine& line : order.lines) {
-        const QString name = line.good.empty() ? text(line.title) : good_name(day, line.good);
-        said += line.count == 1 ? name : QStringLiteral("%1 %2").arg(line.count).arg(name);
-    }
-    return said.join(QStringLiteral(", "));
+    QString said;
+    for (const shop::OrderLine& line : order.lines)
+        add_counted(said, line.count, line.good.empty() ? text(line.title) : good_name(day, line.good));
+    return said;
 }
 
 QString contents_of(const Day& day, const planning::ParcelPlan& plan)
 {
-    QStringList said;
-    for (const shop::Piece& piece : plan.pieces) {
-        const QString name = good_name(day, piece.good);
-        said += piece.count == 1 ? name : QStringLiteral("%1 %2").arg(piece.count).arg(name);
-    }
-    return said.join(QStringLiteral(", "));
+    QString said;
+    for (const shop::Piece& piece : plan.pieces) add_counted(said, piece.count, good_name(day, piece.good));
+    return said;
 }
 
 QString inner_size(const OuterForm& form)
@@ -106,6 +122,11 @@ QString inner_size(const OuterForm& form)
 QString inside(const OuterForm& form)
 {
     return Say::tr("inside %1").arg(inner_size(form));
+}
+
+char decimal_mark()
+{
+    return QLocale().decimalPoint() == QLatin1String(",") ? ',' : '.';
 }
 
 QString number(double value)

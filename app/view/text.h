@@ -29,12 +29,14 @@ inline std::string utf8(const QString& s)
 }
 
 QString joined(const QStringList& words, const QString& between = QStringLiteral(" · ")); // leaves out what is empty
-QString place_of(const shop::Address& to);                                                // "Ostermund DE"
-QString address_of(const shop::Address& to, const std::string& from_country);             // line by line
-QString contents_of(const Day& day, const shop::Order& order); // "2 ink bottle sea green, 1 sealing wax"
+QString held_together(QString words);      // no line ends within "160 × 115" or "30 ml"
+QString place_of(const shop::Address& to); // "Ostermund DE"
+QString address_of(const shop::Address& to, const std::string& from_country); // line by line
+QString contents_of(const Day& day, const shop::Order& order);                // "2 ink bottle sea green, 1 sealing wax"
 QString contents_of(const Day& day, const planning::ParcelPlan& plan);
 QString good_name(const Day& day, const shop::GoodCode& code);
 QString supply_name(const Day& day, const shop::SupplyCode& code);
+char decimal_mark();          // of her locale: ',' or '.'
 QString number(double value); // as it is typed in her locale
 QString material_name(shop::Material material);
 QString supply_kind_name(shop::SupplyKind kind);

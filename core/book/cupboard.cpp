@@ -216,6 +216,14 @@ Done put_house(Book& book, const shop::House& new_house)
     });
 }
 
+Done use_where_none_is(Book& book, const std::vector<shop::Supply>& supplies)
+{
+    const shop::House known = house(book);
+    shop::House now = known;
+    for (const shop::Supply& supply : supplies) shop::use_where_none_is(now, supply);
+    return now == known ? Done{} : put_house(book, now);
+}
+
 Done remove_good(Book& book, const shop::GoodCode& code)
 {
     return remove_one<shop::Good>(book, code, Why::unknown_good);

@@ -23,6 +23,8 @@ Done put_wrapping(Book& book, const shop::Wrapping& wrapping);
 Done put_wrappings(Book& book, const std::vector<shop::Wrapping>& wrappings); // these and no others, in one step
 Done put_rules(Book& book, const std::vector<shop::HouseRule>& rules);
 Done put_house(Book& book, const shop::House& house);
+// What of these the house takes for its filler, tape and label where it has none (shop::use_where_none_is).
+Done use_where_none_is(Book& book, const std::vector<shop::Supply>& supplies);
 Done remove_good(Book& book, const shop::GoodCode& code);
 Done remove_supply(Book& book, const shop::SupplyCode& code);
 Done remove_wrapping(Book& book, const shop::WrappingCode& code);

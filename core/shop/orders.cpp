@@ -29,9 +29,8 @@ unsigned small_letter(unsigned c)
 }
 
 // Letters and digits only, in small letters; input is UTF-8, damaged bytes are kept as they are.
-std::string bare(std::string_view text)
+void add_bare(std::string& result, std::string_view text)
 {
-    std::string result;
     for (std::size_t i = 0; i < text.size(); ++i) {
         const auto byte = static_cast<unsigned char>(text[i]);
         if (byte < 0x80) {
@@ -54,28 +53,32 @@ std::string bare(std::string_view text)
             result += text[i];
         }
     }
+}
+
+std::string bare(std::string_view text)
+{
+    std::string result;
+    add_bare(result, text);
     return result;
 }
 
 // Numbers next to each other stay apart: house 4, floor 2 is not house 42.
-std::string bare_street(const std::vector<std::string>& lines)
+void add_bare_street(std::string& result, const std::vector<std::string>& lines)
 {
     const auto digit = [](char c) { return c >= '0' && c <= '9'; };
-    std::string street;
+    const std::size_t start = result.size();
     for (const std::string& line : lines) {
         std::string_view rest = line;
         while (!rest.empty()) {
             const std::size_t end = rest.find_first_of(" .,/-");
-            const std::string word = bare(rest.substr(0, end));
-            if (!word.empty()) {
-                if (!street.empty() && digit(street.back()) && digit(word.front())) street += ' ';
-                street += word;
-            }
+            const std::size_t before = result.size();
+            add_bare(result, rest.substr(0, end));
+            if (before > start && result.size() > before && digit(result[before - 1]) && digit(result[before]))
+                result.insert(before, 1, ' ');
             if (end == std::string_view::npos) break;
             rest.remove_prefix(end + 1);
         }
     }
-    return street;
 }
 
 } // namespace
@@ -92,8 +95,14 @@ std::optional<OrderState> order_state(std::string_view name)
 
 std::string joining_key(const Address& to)
 {
-    return bare(to.name) + '|' + bare_street(to.street) + '|' + bare(to.postcode) + '|' + bare(to.town) + '|' +
-           bare(to.country);
+    std::string key; // grown in place: the window asks it of thousands of orders at once
+    key.reserve(80);
+    add_bare(key, to.name);
+    add_bare_street(key += '|', to.street);
+    add_bare(key += '|', to.postcode);
+    add_bare(key += '|', to.town);
+    add_bare(key += '|', to.country);
+    return key;
 }
 
 std::vector<OrderFinding> look_over(const Order& order, Date today)
