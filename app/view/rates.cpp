@@ -147,7 +147,7 @@ void RatesController::setCurrent(int sheet)
         return;
     }
     current_ = sheet;
-    lay(intake::typed(day_.rate_sheets()[static_cast<std::size_t>(sheet)]));
+    lay(intake::typed(day_.rate_sheets()[static_cast<std::size_t>(sheet)], decimal_mark()));
 }
 
 void RatesController::lay(intake::TypedSheet sheet)
@@ -321,7 +321,8 @@ void RatesController::check()
     }
     const auto& kept = day_.rate_sheets();
     const bool same = current_ < static_cast<int>(kept.size()) &&
-                      without_blanks(draft_) == without_blanks(intake::typed(kept[static_cast<std::size_t>(current_)]));
+                      without_blanks(draft_) ==
+                          without_blanks(intake::typed(kept[static_cast<std::size_t>(current_)], decimal_mark()));
     unkept_ = open_ && !same;
     try_parcel();
     emit checked();
@@ -521,7 +522,7 @@ void RatesController::nextYear()
     }
     const postage::RateSheet next = intake::next_year(*read_.sheet);
     current_ = static_cast<int>(day_.rate_sheets().size());
-    lay(intake::typed(next));
+    lay(intake::typed(next, decimal_mark()));
     emit said(tr("The prices of %1 to be put right for the time from %2")
                   .arg(text(next.carrier), next.valid_from ? words::date(*next.valid_from) : QString()));
 }
@@ -580,7 +581,7 @@ void RatesController::refresh()
                     return s.carrier == taken.sheet->carrier && s.valid_from == taken.sheet->valid_from;
                 });
                 current_ = static_cast<int>(same - all.begin());
-                return lay(intake::typed(*taken.sheet));
+                return lay(intake::typed(*taken.sheet, decimal_mark()));
             }
         }
     }
@@ -590,7 +591,7 @@ void RatesController::refresh()
         return;
     }
     current_ = std::clamp(current_, 0, static_cast<int>(all.size()) - 1);
-    const intake::TypedSheet kept = intake::typed(all[static_cast<std::size_t>(current_)]);
+    const intake::TypedSheet kept = intake::typed(all[static_cast<std::size_t>(current_)], decimal_mark());
     if (!open_ || without_blanks(draft_) != without_blanks(kept)) lay(kept);
     emit changed();
 }

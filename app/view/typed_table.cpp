@@ -102,7 +102,7 @@ void TypedTable::show(const std::map<std::pair<std::size_t, std::string>, QStrin
 bool TypedTable::keep()
 {
     intake::Csv table;
-    table.decimal_mark = QLocale().decimalPoint() == QLatin1String(",") ? ',' : '.';
+    table.decimal_mark = decimal_mark();
     const auto all = columns();
     for (const Column& column : all) table.headings.emplace_back(column.name);
     for (std::size_t i = 0; i < typed_.size(); ++i) {

@@ -205,7 +205,7 @@ TypedTable& TypedSheet::table(const std::string& service, const std::string& for
     return tables.emplace_back(TypedTable{service, format, {}});
 }
 
-TypedSheet typed(const RateSheet& sheet)
+TypedSheet typed(const RateSheet& sheet, char decimal_mark)
 {
     TypedSheet out;
     out.carrier = sheet.carrier;
@@ -242,6 +242,19 @@ TypedSheet typed(const RateSheet& sheet)
         }
         if (const std::size_t z = column(step->zone); z < row->prices.size()) {
             row->prices[z] = unscaled(step->price.minor, step->price.currency.places());
+        }
+    }
+    const auto mark = [decimal_mark](std::string& number) {
+        std::replace(number.begin(), number.end(), '.', decimal_mark);
+    };
+    mark(out.tax);
+    for (TypedPart& part : out.parts) {
+        if (part.record != "service") mark(part.amount); // of a service it is the title
+    }
+    for (TypedTable& table : out.tables) {
+        for (TypedRow& row : table.rows) {
+            mark(row.grams);
+            for (std::string& price : row.prices) mark(price);
         }
     }
     return out;

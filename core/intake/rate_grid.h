@@ -47,7 +47,7 @@ struct TypedSheet {
     friend bool operator==(const TypedSheet&, const TypedSheet&) = default;
 };
 
-TypedSheet typed(const postage::RateSheet& sheet);
+TypedSheet typed(const postage::RateSheet& sheet, char decimal_mark = '.'); // of prices, percents and grams
 
 struct TypedFault {
     enum class At { sheet, part, row, price } at = At::sheet;
