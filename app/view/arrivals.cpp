@@ -70,8 +70,18 @@ QString remedy(shop::OrderProblem problem)
     case P::unknown_country:
     case P::missing_street: return ArrivalsController::tr("E mends the address");
     case P::joinable: return ArrivalsController::tr("J packs them together");
+    case P::unpaid: return ArrivalsController::tr("P when its money is there");
     default: return {};
     }
+}
+
+Pile pile_for(const shop::OrderFinding& finding)
+{
+    using P = shop::OrderProblem;
+    if (!finding.blocks) return Pile::look;
+    return finding.problem == P::unmatched_good ? Pile::match
+           : finding.problem == P::unpaid       ? Pile::unpaid
+                                                : Pile::mend;
 }
 
 std::string shop_of(const QString& file_name) // "harbour-fair_2026-11-25.csv" is of "harbour-fair"
@@ -123,9 +133,12 @@ ArrivedOrder ArrivalsController::row_of(const shop::HeldOrder& held, bool checke
     row.aside = held.state == shop::OrderState::set_aside;
     row.joinable = joinable;
     if (row.aside) {
+        row.pile = Pile::aside;
         row.problem = text(held.aside_reason);
         if (held.aside_until) row.promised = tr("until %1").arg(words::date(*held.aside_until));
-    } else if (!checked) {
+    } else if (checked) {
+        row.pile = Pile::ready;
+    } else {
         auto findings = shop::look_over(order, day_.today());
         std::stable_sort(findings.begin(), findings.end(),
                          [](const auto& a, const auto& b) { return a.blocks > b.blocks; });
@@ -138,10 +151,13 @@ ArrivedOrder ArrivalsController::row_of(const shop::HeldOrder& held, bool checke
         said.removeDuplicates();
         if (row.joinable) said += tr("the same buyer has another order");
         row.problem = said.join(QStringLiteral(" · "));
-        if (!findings.empty())
+        if (!findings.empty()) {
             row.remedy = remedy(findings.front().problem);
-        else if (row.joinable)
+            row.pile = pile_for(findings.front());
+        } else if (row.joinable) {
             row.remedy = remedy(shop::OrderProblem::joinable);
+            row.pile = Pile::look;
+        }
     }
     return row;
 }
@@ -171,6 +187,7 @@ void ArrivalsController::refresh()
     int need_a_look = 0, aside = 0;
     ready_ = arrived_ready_ = 0;
     at_address_.clear();
+    at_address_.reserve(day_.orders().size());
     if (known_.size() > 2 * day_.orders().size() + 100) known_.clear(); // mostly of orders that are gone
     struct Looked {
         const shop::HeldOrder& held;
@@ -186,7 +203,10 @@ void ArrivalsController::refresh()
         const bool arrived = held.state == shop::OrderState::arrived;
         if (held.joined_to || (!arrived && held.state != shop::OrderState::checked)) continue;
         there.arrived += arrived ? 1 : 0; // orders that might travel together
-        there.orders.push_back(held.id);
+        if (!there.first)
+            there.first = held.id;
+        else if (!there.second)
+            there.second = held.id;
     }
     for (const auto& [held, known, there] : all) {
         const bool waits = held.state == shop::OrderState::arrived || held.state == shop::OrderState::set_aside;
@@ -200,16 +220,14 @@ void ArrivalsController::refresh()
         else
             row.problem.isEmpty() ? ++arrived_ready_ : ++need_a_look;
     }
-    // Problems first, what needs nothing last.
-    const auto rank = [](const ArrivedOrder& row) {
-        if (row.ready) return 3;
-        if (row.aside) return 2;
-        return row.blocks ? -1 : row.problem.isEmpty() ? 1 : 0;
-    };
-    std::stable_sort(sorted.begin(), sorted.end(), [&](const auto* a, const auto* b) { return rank(*a) < rank(*b); });
+    std::stable_sort(sorted.begin(), sorted.end(), [](const auto* a, const auto* b) { return a->pile < b->pile; });
+    piles_.clear();
     std::vector<ArrivedOrder> rows;
     rows.reserve(sorted.size());
-    for (const ArrivedOrder* row : sorted) rows.push_back(*row);
+    for (const ArrivedOrder* row : sorted) {
+        ++piles_[row->pile];
+        rows.push_back(*row);
+    }
     const int was_at = orders_.rowOf(current_);
     orders_.show(std::move(rows));
     if (was_at >= 0 && orders_.rowOf(current_) < 0) { // gone from the list: the next one is at hand
@@ -229,6 +247,25 @@ void ArrivalsController::refresh()
     look(current_);
 }
 
+QString ArrivalsController::pileWords(int pile) const
+{
+    const auto here = piles_.find(static_cast<Pile>(pile));
+    if (here == piles_.end()) return {};
+    const QString words = [&] {
+        switch (here->first) {
+        case Pile::match: return tr("Say which good it is");
+        case Pile::mend: return tr("Mend the address");
+        case Pile::unpaid: return tr("Wait for the money");
+        case Pile::look: return tr("Look it over");
+        case Pile::fine: return tr("Nothing in the way");
+        case Pile::aside: return tr("Set aside");
+        case Pile::ready: return tr("Ready to plan");
+        }
+        return QString();
+    }();
+    return tr("%1: %2", "a pile of orders and how many lie there").arg(words).arg(here->second);
+}
+
 void ArrivalsController::refresh_goods()
 {
     std::vector<GoodChoice> goods;
@@ -241,9 +278,9 @@ const shop::HeldOrder* ArrivalsController::travels_with(const shop::HeldOrder& h
 {
     const auto open = at_address_.find(shop::joining_key(held.order.to));
     if (held.joined_to || open == at_address_.end()) return nullptr;
-    const auto& there = open->second.orders;
-    const auto other = std::find_if(there.begin(), there.end(), [&](shop::OrderId id) { return id != held.id; });
-    return other != there.end() ? day_.order(*other) : nullptr;
+    const Open& there = open->second;
+    const auto other = there.first == held.id ? there.second : there.first;
+    return other ? day_.order(*other) : nullptr;
 }
 
 void ArrivalsController::look(qlonglong order)
@@ -254,7 +291,7 @@ void ArrivalsController::look(qlonglong order)
     if (const shop::HeldOrder* held = day_.order({order})) {
         const shop::Order& o = held->order;
         QStringList problems;
-        bool unmatched = false;
+        bool unmatched = false, blocked = false;
         if (held->state == shop::OrderState::arrived) {
             for (const shop::OrderFinding& finding : shop::look_over(o, day_.today())) {
                 const QString help = remedy(finding.problem);
@@ -262,6 +299,7 @@ void ArrivalsController::look(qlonglong order)
                     words::finding(finding) + (help.isEmpty() ? QString() : QStringLiteral(". ") + help);
                 problems += (finding.blocks ? QStringLiteral("× ") : QStringLiteral("! ")) + words;
                 unmatched = unmatched || finding.problem == shop::OrderProblem::unmatched_good;
+                blocked = blocked || finding.blocks;
             }
         }
         problems.removeDuplicates();
@@ -287,7 +325,8 @@ void ArrivalsController::look(qlonglong order)
                     o.gift ? tr("A gift from %1. %2").arg(text(o.gift->giver), text(o.gift->message)) : QString()},
                    {QStringLiteral("problems"), problems},
                    {QStringLiteral("unmatched"), unmatched},
-                   {QStringLiteral("canCheck"), held->state == shop::OrderState::arrived},
+                   {QStringLiteral("unpaid"), held->state == shop::OrderState::arrived && !o.paid},
+                   {QStringLiteral("canCheck"), held->state == shop::OrderState::arrived && !blocked},
                    {QStringLiteral("canTakeBack"),
                     held->state == shop::OrderState::set_aside || held->state == shop::OrderState::called_off},
                    {QStringLiteral("joinWords"), join}};
@@ -371,7 +410,9 @@ void ArrivalsController::showFile()
     columns_.show(std::move(rows));
     QStringList missing;
     for (const intake::OrderField field : intake::missing_fields(file_->match, csv)) missing += field_name(field);
-    still_missing_ = missing.isEmpty() ? QString() : tr("Still missing: %1").arg(missing.join(QStringLiteral(", ")));
+    still_missing_ = missing.isEmpty() ? QString()
+                                       : tr("%n still missing: %1", nullptr, static_cast<int>(missing.size()))
+                                             .arg(missing.join(QStringLiteral(", ")));
     file_facts_ =
         joined({tr("%n rows", nullptr, static_cast<int>(csv.rows.size())), text(csv.encoding),
                 csv.delimiter == '\t' ? tr("tabs between") : tr("“%1” between").arg(QLatin1Char(csv.delimiter)),
@@ -519,6 +560,15 @@ void ArrivalsController::takeBack(qlonglong order)
     settle(book::take_back(day_.book(), ids_of(orders)),
            orders.size() == 1 ? tr("Order %1 is back").arg(text(orders.front()->order.key.number))
                               : tr("%n orders are back", nullptr, static_cast<int>(orders.size())));
+}
+
+void ArrivalsController::isPaid(qlonglong id)
+{
+    const shop::HeldOrder* held = day_.order({id});
+    if (held == nullptr || held->order.paid) return;
+    shop::Order order = held->order;
+    order.paid = true;
+    settle(book::edit_order(day_.book(), held->id, order), tr("Order %1 is paid").arg(text(order.key.number)));
 }
 
 void ArrivalsController::callOff(qlonglong order)

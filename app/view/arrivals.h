@@ -9,8 +9,11 @@
 #include <QUrl>
 #include <QVariant>
 
+#include <map>
 #include <memory>
+#include <optional>
 #include <string>
+#include <string_view>
 #include <unordered_map>
 #include <vector>
 
@@ -20,8 +23,12 @@ class Day;
 
 namespace stow::view {
 
+// What is to be done with an order: those alike lie together, the most pressing pile first.
+enum class Pile { match, mend, unpaid, look, fine, aside, ready };
+
 struct ArrivedOrder {
     Q_GADGET
+    Q_PROPERTY(int pile READ pileNumber)
     Q_PROPERTY(qlonglong order MEMBER order)
     Q_PROPERTY(QString number MEMBER number)
     Q_PROPERTY(QString shop MEMBER shop)
@@ -35,7 +42,6 @@ struct ArrivedOrder {
     Q_PROPERTY(bool isAside MEMBER aside)
     Q_PROPERTY(bool ready MEMBER ready)
     Q_PROPERTY(bool unmatched MEMBER unmatched)
-    Q_PROPERTY(bool joinable MEMBER joinable)
 public:
     qlonglong order = 0;
     QString number, shop, buyer, place, contents;
@@ -45,8 +51,10 @@ public:
     bool blocks = false, aside = false, ready = false;
     bool unmatched = false; // a title has no good yet
     bool joinable = false;  // the same buyer has another order
-    Date date, due;         // due: promised; without a promise the end of time
+    Pile pile = Pile::fine;
+    Date date, due; // due: promised; without a promise the end of time
     qlonglong id() const { return order; }
+    int pileNumber() const { return static_cast<int>(pile); }
 };
 
 struct ColumnRow { // one heading of the file and what it is taken for
@@ -146,7 +154,8 @@ public:
     QString stillMissing() const { return still_missing_; }
     QString outcome() const { return outcome_; }
 
-    Q_INVOKABLE void openFile(const QUrl& file); // reads it and shows the columns, unless this shop's are known
+    Q_INVOKABLE QString pileWords(int pile) const; // "Mend the address: 2"
+    Q_INVOKABLE void openFile(const QUrl& file);   // reads it and shows the columns, unless this shop's are known
     Q_INVOKABLE void setField(int column, int field);
     Q_INVOKABLE void takeIn();
     Q_INVOKABLE void leaveFile();
@@ -157,6 +166,7 @@ public:
     Q_INVOKABLE void check(qlonglong order); // ready to plan
     Q_INVOKABLE void setAside(qlonglong order, const QString& reason, const QString& until);
     Q_INVOKABLE void takeBack(qlonglong order); // from aside
+    Q_INVOKABLE void isPaid(qlonglong order);   // she has its money, whatever the shop's file says
     Q_INVOKABLE void callOff(qlonglong order);
     Q_INVOKABLE void join(qlonglong order); // with the other orders of the same buyer
     // Keys: name, street, postcode, town, country, note, gift, giver, lines ("2 INK-SEA" each). Empty: taken; else what
@@ -186,9 +196,9 @@ private:
         int address_from = -1;
         std::string address; // orders with the same may travel together
     };
-    struct Open { // of one address
+    struct Open { // of one address: how many arrived, and the first two that may travel
         int arrived = 0;
-        std::vector<shop::OrderId> orders;
+        std::optional<shop::OrderId> first, second;
     };
     ArrivedOrder row_of(const shop::HeldOrder& held, bool checked, bool joinable) const;
     const ArrivedOrder& row_known(Known& known, const shop::HeldOrder& held, bool checked, bool joinable) const;
@@ -200,8 +210,9 @@ private:
 
     Day& day_;
     std::unordered_map<std::int64_t, Known> known_;
-    std::unordered_map<std::string, Open> at_address_;
+    std::unordered_map<std::string_view, Open> at_address_; // the keys stand in known_
     Rows<ArrivedOrder> orders_;
+    std::map<Pile, int> piles_; // how many lie in each
     Rows<OrderLineRow> lines_;
     Rows<GoodChoice> goods_;
     Rows<ColumnRow> columns_;

@@ -116,7 +116,8 @@ void BeforeSaleController::show(const planning::Offer& asked,
         if (price.step_edge && price.next_step) {
             const double over = weighing::probability_above(plan->weight, *price.step_edge);
             if (over > 0.01) {
-                risk_ = tr("%1 is heavier than its step: then %2").arg(odds(over), words::money(*price.next_step));
+                risk_ = tr("%1 is heavier than its step: then %2")
+                            .arg(odds(over), words::money_with_currency(*price.next_step));
             }
         }
         postage::ParcelFacts facts;

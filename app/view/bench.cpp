@@ -73,17 +73,7 @@ BenchController::BenchController(Day& day, QObject* parent) : QObject(parent), d
 void BenchController::refresh()
 {
     const auto all = queue(day_);
-    std::vector<WaitingParcel> rows;
-    for (const shop::Parcel& parcel : all) {
-        WaitingParcel row;
-        row.parcel = parcel.id.value;
-        row.number = text(parcel.number);
-        row.tray = text(parcel.tray);
-        if (const auto* held = order_of(day_, parcel.pieces)) row.buyer = text(held->order.to.name);
-        row.collection = text(parcel.carrier);
-        rows.push_back(std::move(row));
-    }
-    waiting_.show(std::move(rows));
+    waiting_ = static_cast<int>(all.size());
     can_hand_over_ = all.empty() && !day_.parcels_in(shop::ParcelState::labelled).empty();
     const bool still = std::any_of(all.begin(), all.end(), [&](const auto& p) { return p.id.value == id_; });
     if (!still) {
@@ -127,8 +117,7 @@ void BenchController::show()
                          : QString(),
                      order != nullptr ? text(order->order.to.country) : QString(),
                      plan.parts > 1 ? tr("parcel %1 of %2").arg(plan.part).arg(plan.parts) : QString()});
-    const int total = static_cast<int>(waiting_.all().size());
-    count_ = total > 1 ? tr("%n more wait", nullptr, total - 1) : tr("the last one");
+    count_ = waiting_ > 1 ? tr("%n more wait", nullptr, waiting_ - 1) : tr("the last one");
 
     const papers::Arrangement arrangement = arrangement_of(day_, plan);
     outer_ = joined({kind_name(arrangement.form.kind), text(plan.outer.text)}, QStringLiteral(" "));
@@ -174,7 +163,7 @@ void BenchController::show()
     }
     steps_.show(std::move(rows));
     const ParcelStep& now = plan_steps_[static_cast<std::size_t>(current_step_)];
-    do_now_ = now.now;
+    do_now_ = held_together(now.now);
     do_now_more_ = now.pieces > 1 && scanned_ > 0 ? tr("%1 of %2 scanned").arg(scanned_).arg(now.pieces) : now.more;
     done_words_ = now.kind == ParcelStep::Kind::label ? tr("Stuck on") : tr("Done");
     weighing_ = now.kind == ParcelStep::Kind::weigh;
@@ -241,14 +230,12 @@ std::optional<Weight> BenchController::reading_at(shop::WeighingStage stage) con
     return last == all.rend() ? std::nullopt : std::optional(last->weight);
 }
 
-QString BenchController::stage() const
+QStringList BenchController::excuses() const
 {
-    switch (shown_stage_) {
-    case shop::WeighingStage::contents: return tr("contents");
-    case shop::WeighingStage::closed: return tr("closed");
-    case shop::WeighingStage::labelled: return tr("labelled");
-    }
-    return {};
+    if (ruler_.reading && *ruler_.reading < ruler_.expected)
+        return {tr("counted once more, nothing is missing"), tr("less filler than planned"), tr("the paper is dry")};
+    return {tr("counted once more, nothing is too much"), tr("more filler than planned"),
+            tr("a note or a gift was added"), tr("the paper is damp")};
 }
 
 bool BenchController::all_scanned() const

@@ -31,25 +31,12 @@ public:
     bool done = false, current = false;
 };
 
-struct WaitingParcel { // at the bench, first to go first
-    Q_GADGET
-    Q_PROPERTY(qlonglong parcel MEMBER parcel)
-    Q_PROPERTY(QString number MEMBER number)
-    Q_PROPERTY(QString tray MEMBER tray)
-    Q_PROPERTY(QString buyer MEMBER buyer)
-    Q_PROPERTY(QString collection MEMBER collection)
-public:
-    qlonglong parcel = 0;
-    QString number, tray, buyer, collection;
-};
-
 class BenchController : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the program")
     Q_PROPERTY(bool empty READ empty NOTIFY changed)
     Q_PROPERTY(bool canHandOver READ canHandOver NOTIFY changed) // the bench is free, labelled parcels wait
-    Q_PROPERTY(stow::view::RowModel* waiting READ waiting CONSTANT)
     Q_PROPERTY(stow::view::RowModel* steps READ steps CONSTANT)
     Q_PROPERTY(QString parcel READ parcel NOTIFY changed) // "Parcel 2611-017"
     Q_PROPERTY(QString whose READ whose NOTIFY changed)   // "tray C · Ines Halvard, Ostermund · DE"
@@ -67,7 +54,6 @@ class BenchController : public QObject {
     Q_PROPERTY(QString doNowMore READ doNowMore NOTIFY changed)
     Q_PROPERTY(QString doneWords READ doneWords NOTIFY changed)       // on the button: "Done", "Stuck on"
     Q_PROPERTY(bool typesWeight READ typesWeight NOTIFY scaleChanged) // the step waits for a weight to be typed
-    Q_PROPERTY(int stepCount READ stepCount NOTIFY changed)
     Q_PROPERTY(int currentStep READ currentStep NOTIFY changed)
     Q_PROPERTY(bool weighing READ weighing NOTIFY changed) // the step wants the scale
     Q_PROPERTY(stow::view::ParcelScene scene READ scene NOTIFY changed)
@@ -82,19 +68,18 @@ class BenchController : public QObject {
     Q_PROPERTY(QString verdict READ verdict NOTIFY scaleChanged)         // "as expected, 812 ± 28 g"
     Q_PROPERTY(QString verdictMore READ verdictMore NOTIFY scaleChanged) // "seen from 24 g: a card would not be"
     Q_PROPERTY(int verdictKind READ verdictKind NOTIFY scaleChanged)     // 0 nothing yet, 1 right, 2 look here, 3 stop
+    Q_PROPERTY(QStringList excuses READ excuses NOTIFY scaleChanged)     // why a weight may stand that looks wrong
     Q_PROPERTY(QString service READ service NOTIFY scaleChanged)
     Q_PROPERTY(QString edge READ edge NOTIFY scaleChanged) // "182 g below the step edge"
     Q_PROPERTY(bool edgeAtRisk READ edgeAtRisk NOTIFY scaleChanged)
     Q_PROPERTY(stow::view::RulerScene ruler READ ruler NOTIFY scaleChanged)
     Q_PROPERTY(QString saving READ saving NOTIFY scaleChanged)     // "3 mm thinner goes as large letter: saves 2.40"
-    Q_PROPERTY(QString stage READ stage NOTIFY scaleChanged)       // "contents", "closed", "labelled"
     Q_PROPERTY(QString scale READ scale NOTIFY liveChanged)        // what the scale on the cable says; empty: none
     Q_PROPERTY(bool scaleStops READ scaleStops NOTIFY liveChanged) // overloaded, to be zeroed...
     Q_PROPERTY(QString wait READ wait NOTIFY changed)              // "soft in the heat: hold until Monday"; empty: none
 public:
     explicit BenchController(Day& day, QObject* parent = nullptr);
 
-    RowModel* waiting() { return &waiting_; }
     RowModel* steps() { return &steps_; }
     bool empty() const { return !scene_.arrangement; }
     bool canHandOver() const { return can_hand_over_; }
@@ -112,7 +97,6 @@ public:
     QString doNow() const { return do_now_; }
     QString doNowMore() const { return do_now_more_; }
     QString doneWords() const { return done_words_; }
-    int stepCount() const { return static_cast<int>(steps_.all().size()); }
     int currentStep() const { return current_step_; }
     bool weighing() const { return weighing_; }
     ParcelScene scene() const { return scene_; }
@@ -128,12 +112,12 @@ public:
     QString verdict() const { return verdict_; }
     QString verdictMore() const { return verdict_more_; }
     int verdictKind() const { return verdict_kind_; }
+    QStringList excuses() const;
     QString service() const { return service_; }
     QString edge() const { return edge_; }
     bool edgeAtRisk() const { return edge_at_risk_; }
     RulerScene ruler() const { return ruler_; }
     QString saving() const { return saving_; }
-    QString stage() const;
     QString scale() const { return scale_; }
     bool scaleStops() const { return scale_stops_; }
     QString wait() const { return wait_; }
@@ -197,7 +181,6 @@ private:
     int scanned_print_ = 0; // of this parcel's label, at its step; 0: none
     bool copying_ = false;  // the printer is out
     bool order_changed_ = false;
-    Rows<WaitingParcel> waiting_;
     Rows<BenchStep> steps_;
     qlonglong id_ = 0;
     QString parcel_, whose_, count_, outer_, proof_, outer_size_, filler_, caution_, note_, address_;
@@ -206,6 +189,7 @@ private:
     QString verdict_, verdict_more_, service_, edge_;
     ParcelScene scene_;
     RulerScene ruler_;
+    int waiting_ = 0; // parcels at the bench, this one too
     int current_step_ = 0, layers_ = 0, layer_ = 0, verdict_kind_ = 0;
     QList<int> highlight_;
     bool scale_stops_ = false;

@@ -88,10 +88,10 @@ QString saving_words(const Day& day, const postage::ParcelFacts& facts, const po
         return std::pair(a.less, a.lighter) < std::pair(b.less, b.lighter);
     });
     const QString as = least->format.empty() || least->format == now.price()->format
-                           ? Say::tr("costs %1").arg(words::money(least->total))
+                           ? Say::tr("costs %1").arg(words::money_with_currency(least->total))
                            : Say::tr("goes as %1").arg(text(least->format));
     const auto say = [&](const QString& less) {
-        return Say::tr("%1 %2: saves %3").arg(less, as, words::money(least->saves));
+        return Say::tr("%1 %2: saves %3").arg(less, as, words::money_with_currency(least->saves));
     };
     switch (least->by) {
     case postage::Saving::By::length: return say(Say::tr("%1 shorter").arg(words::length(least->less)));
@@ -170,11 +170,11 @@ ScaleWords scale_words(const Day& day, const book::HeldParcel& held, shop::Weigh
         said.edge = Say::tr("%1 below the step edge").arg(words::weight(edge - weight));
         if (reading && price.next_step && weighing::cannot_be_sure(weight, day.cupboard().house.scale_step, edge)) {
             said.edge = Say::tr("on the step edge, cannot be sure: %1 or %2")
-                            .arg(words::money(price.total), words::money(*price.next_step));
+                            .arg(words::money_with_currency(price.total), words::money_with_currency(*price.next_step));
         }
         if (said.edge_at_risk && price.next_step && !reading) {
-            said.edge +=
-                QStringLiteral(": ") + Say::tr("%1 it costs %2").arg(odds(over), words::money(*price.next_step));
+            said.edge += QStringLiteral(": ") +
+                         Say::tr("%1 it costs %2").arg(odds(over), words::money_with_currency(*price.next_step));
         }
         for (std::size_t i = 0; i < said.ruler.steps.size(); ++i) {
             if (said.edge_at_risk && std::abs(said.ruler.steps[i].up_to - in_grams(edge)) < 0.05)

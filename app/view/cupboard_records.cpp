@@ -117,9 +117,9 @@ void RecordsController::add_sums(const QString& chapter, records::Grouped by)
     for (const records::Sum& s : sums) {
         const auto date = by == records::Grouped::week ? parse_date(s.key) : std::nullopt;
         const QString name = date ? tr("week of %1").arg(words::date(*date)) : text(s.key);
-        const QString more =
-            joined({tr("%n parcels", nullptr, s.parcels),
-                    s.paid.minor > 0 ? tr("buyers paid %1 for postage").arg(words::money(s.paid)) : QString()});
+        const QString more = joined(
+            {tr("%n parcels", nullptr, s.parcels),
+             s.paid.minor > 0 ? tr("buyers paid %1 for postage").arg(words::money_with_currency(s.paid)) : QString()});
         add({name, words::money_with_currency(s.total), more, chapter, false,
              static_cast<double>(s.total.minor) / static_cast<double>(most)},
             std::move(behind[s.key]));

@@ -7,6 +7,7 @@
 #include "core/book/parcels.h"
 
 #include <algorithm>
+#include <iterator>
 #include <set>
 #include <vector>
 
@@ -23,13 +24,13 @@ void DayLine::refresh()
     for (const shop::HeldOrder& held : day_.orders()) {
         if (held.state == shop::OrderState::arrived) arrivals.push_back(held.id);
     }
-    plan.assign(day_.to_plan().begin(), day_.to_plan().end());
+    std::set<shop::OrderId> planned;
     std::set<shop::ListId> today;
     for (const book::HandOverList& list : book::hand_over_lists(day_.book(), day_.today())) today.insert(list.id);
     for (const shop::Parcel& parcel : day_.parcels()) {
         Orders* step = nullptr;
         switch (parcel.state) {
-        case ParcelState::planned: step = parcel.tray.empty() ? &plan : &pick; break;
+        case ParcelState::planned: step = &pick; break;
         case ParcelState::picked:
         case ParcelState::packed: step = &bench; break;
         case ParcelState::labelled: step = &hand_over; break;
@@ -40,8 +41,13 @@ void DayLine::refresh()
         }
         if (step == nullptr) continue;
         if (step != &gone && !waiting_for.contains(parcel.carrier)) waiting_for.insert(parcel.carrier);
-        for (const shop::Piece& piece : parcel.pieces) step->push_back(piece.order);
+        for (const shop::Piece& piece : parcel.pieces) {
+            step->push_back(piece.order);
+            if (step == &pick) planned.insert(piece.order);
+        }
     }
+    std::set_difference(day_.to_plan().begin(), day_.to_plan().end(), planned.begin(), planned.end(),
+                        std::back_inserter(plan));
 
     const auto count = [](Orders& orders) { // each once
         std::sort(orders.begin(), orders.end());

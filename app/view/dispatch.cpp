@@ -135,7 +135,8 @@ void DispatchController::refresh()
     for (const shop::Stamp& stamp : book::dispatch(day_.book()).stamps) {
         const auto left = day_.cupboard().on_hand.find(stamp.supply);
         const auto pieces = left == day_.cupboard().on_hand.end() ? 0 : left->second.thousandths / 1000;
-        stamps_ += tr("%1 (%2), %3 left").arg(text(stamp.supply.text), words::money(stamp.face)).arg(pieces);
+        stamps_ +=
+            tr("%1 (%2), %3 left").arg(text(stamp.supply.text), words::money_with_currency(stamp.face)).arg(pieces);
     }
     emit changed();
 }

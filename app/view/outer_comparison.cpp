@@ -217,9 +217,9 @@ void OuterComparison::show()
         if (!b)
             verdict_ = tr("%1 holds it, but no service takes it").arg(this->other());
         else if (a && *b > *a)
-            verdict_ = tr("%1 costs %2 more in all").arg(this->other(), words::money(*b - *a));
+            verdict_ = tr("%1 costs %2 more in all").arg(this->other(), words::money_with_currency(*b - *a));
         else if (a && *b < *a)
-            verdict_ = tr("%1 saves %2 in all").arg(this->other(), words::money(*a - *b));
+            verdict_ = tr("%1 saves %2 in all").arg(this->other(), words::money_with_currency(*a - *b));
         else
             verdict_ = tr("%1 costs the same in all").arg(this->other());
     }

@@ -56,7 +56,7 @@ PlanRow row_of(const Day& day, const planning::ParcelPlan& plan, const shop::Par
     row.warning = warning_of(day, plan.keeps_promise, plan.outer);
     const postage::Quote* quote = plan.chosen ? &plan.quotes[*plan.chosen] : nullptr;
     if (const postage::Price* price = quote != nullptr ? quote->price() : nullptr) {
-        row.price = words::money(price->total);
+        row.price = words::money_with_currency(price->total);
         row.postage = price->total;
         row.service = joined({text(quote->carrier), text(quote->service_name)}, QStringLiteral(", "));
         if (price->step_edge) {
@@ -74,8 +74,8 @@ PlanRow row_of(const Day& day, const planning::ParcelPlan& plan, const shop::Par
     }
     QStringList cheaper;
     if (plan.saves_if_larger) {
-        cheaper +=
-            PlanController::tr("%1 saves %2").arg(text(plan.cheaper_outer.text), words::money(*plan.saves_if_larger));
+        cheaper += PlanController::tr("%1 saves %2")
+                       .arg(text(plan.cheaper_outer.text), words::money_with_currency(*plan.saves_if_larger));
     }
     if (plan.parts > 1 && plan.split_gap_permille) {
         const int gap = *plan.split_gap_permille;
@@ -237,16 +237,17 @@ void PlanController::show_rows(std::vector<PlanRow> rows, const std::vector<Sums
         filler += plan.filler;
         tape += plan.tape;
     }
-    totals_ =
-        plans.empty()
-            ? QString()
-            : joined({tr("%n parcels", nullptr, static_cast<int>(plans.size())),
-                      tr("postage %1").arg(words::money(postage)), tr("packaging %1").arg(words::money(packaging)),
-                      tr("filler %1").arg(words::litres(filler)), tr("tape %1").arg(words::metres(tape))});
+    totals_ = plans.empty()
+                  ? QString()
+                  : joined({tr("%n parcels", nullptr, static_cast<int>(plans.size())),
+                            tr("postage %1").arg(words::money_with_currency(postage)),
+                            tr("packaging %1").arg(words::money_with_currency(packaging)),
+                            tr("filler %1").arg(words::litres(filler)), tr("tape %1").arg(words::metres(tape))});
     const planning::DaySharing shared = plans.empty() ? planning::DaySharing{} : sharing_;
     const QString cheaper =
-        larger.minor > 0 ? tr("Larger outers would save %1 in all: P prefers the cheapest.").arg(words::money(larger))
-                         : QString();
+        larger.minor > 0
+            ? tr("Larger outers would save %1 in all: P prefers the cheapest.").arg(words::money_with_currency(larger))
+            : QString();
     savings_ = joined({words::sharing(shared), cheaper});
     std::vector<StuckRow> stuck;
     for (const planning::StuckOrder& order : stuck_orders_) {

@@ -64,6 +64,9 @@ void PostageRuler::paint(QPainter* painter)
         band.setAlphaF(0.28F);
         painter->fillRect(QRectF(from, line - band_height + 4, std::max(to - from, 3.0), band_height - 4), band);
         band.setAlphaF(1.0F);
+        painter->setPen(QPen(band, 1)); // its edges: the tint alone is faint
+        painter->drawLine(QPointF(from, line - band_height + 4), QPointF(from, line));
+        painter->drawLine(QPointF(to, line - band_height + 4), QPointF(to, line));
         painter->setPen(QPen(band, 2));
         painter->drawLine(QPointF(at(scene_.expected), line - band_height + 4), QPointF(at(scene_.expected), line));
     }

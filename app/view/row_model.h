@@ -23,6 +23,7 @@ class RowModel : public QAbstractListModel {
     // Typed by the user; a row stays if each word of it begins some word of the row.
     Q_PROPERTY(QString filter READ filter WRITE setFilter NOTIFY filterChanged)
     Q_PROPERTY(QString order READ order NOTIFY orderChanged) // how the rows are sorted; empty: in one way only
+    Q_PROPERTY(bool sorted READ sorted NOTIFY orderChanged)  // in another way than the place itself lays them
     Q_PROPERTY(int marked READ marked NOTIFY markedChanged)  // rows she chose to treat together
 public:
     using QAbstractListModel::QAbstractListModel;
@@ -42,6 +43,7 @@ public:
     Q_INVOKABLE int rowOf(qlonglong id) const; // among those shown; -1: it is not
 
     QString order() const { return orders() > 0 ? order_words(order_) : QString(); }
+    bool sorted() const { return order_ != 0; }
     Q_INVOKABLE void nextOrder();
 
     int marked() const { return static_cast<int>(marked_.size()); }

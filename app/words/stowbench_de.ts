@@ -27,6 +27,10 @@
             <source>No good has these words.</source>
             <translation>Keine Ware hat diese Wörter.</translation>
         </message>
+        <message>
+            <source>Type a code or a name, or point at a good.</source>
+            <translation>Einen Code oder Namen tippen oder auf eine Ware zeigen.</translation>
+        </message>
     </context>
     <context>
         <name>AddressCard</name>
@@ -178,6 +182,14 @@
                 <numerusform>%n ist in Ordnung: prüfen</numerusform>
                 <numerusform>%n sind in Ordnung: prüfen</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>Check the marked</source>
+            <translation>Markierte prüfen</translation>
+        </message>
+        <message>
+            <source>Enter</source>
+            <translation>Enter</translation>
         </message>
     </context>
     <context>
@@ -369,18 +381,6 @@
         <message>
             <source>It still serves</source>
             <translation>Es passt noch</translation>
-        </message>
-        <message>
-            <source>Steps</source>
-            <translation>Schritte</translation>
-        </message>
-        <message>
-            <source>, done</source>
-            <translation>, erledigt</translation>
-        </message>
-        <message>
-            <source>, now</source>
-            <translation>, jetzt</translation>
         </message>
         <message>
             <source>Space</source>
@@ -635,14 +635,6 @@
             <translation>das mit „%1. Druck“; das vorige zerreißen</translation>
         </message>
         <message>
-            <source>Together</source>
-            <translation>Zusammen</translation>
-        </message>
-        <message>
-            <source>Take apart</source>
-            <translation>Auseinander</translation>
-        </message>
-        <message>
             <source>Back, it is printed after all</source>
             <translation>Zurück, es ist doch gedruckt</translation>
         </message>
@@ -653,6 +645,32 @@
         <message>
             <source>Weigh</source>
             <translation>Wiegen</translation>
+        </message>
+    </context>
+    <context>
+        <name>BenchDrawing</name>
+        <message>
+            <source>Together</source>
+            <translation>Zusammen</translation>
+        </message>
+        <message>
+            <source>Take apart</source>
+            <translation>Auseinander</translation>
+        </message>
+    </context>
+    <context>
+        <name>BenchSteps</name>
+        <message>
+            <source>Steps</source>
+            <translation>Schritte</translation>
+        </message>
+        <message>
+            <source>, done</source>
+            <translation>, erledigt</translation>
+        </message>
+        <message>
+            <source>, now</source>
+            <translation>, jetzt</translation>
         </message>
     </context>
     <context>
@@ -1342,6 +1360,10 @@
             <source>Call off</source>
             <translation>Stornieren</translation>
         </message>
+        <message>
+            <source>It is paid</source>
+            <translation>Ist bezahlt</translation>
+        </message>
     </context>
     <context>
         <name>OuterChoice</name>
@@ -1389,28 +1411,16 @@
             <translation>Warum, für die Aufzeichnungen; darf leer bleiben</translation>
         </message>
         <message>
-            <source>counted once more, nothing is missing</source>
-            <translation>nachgezählt, nichts fehlt</translation>
-        </message>
-        <message>
-            <source>more filler than planned</source>
-            <translation>mehr Füllung als geplant</translation>
-        </message>
-        <message>
-            <source>a note or a gift was added</source>
-            <translation>eine Karte oder Zugabe kam dazu</translation>
-        </message>
-        <message>
-            <source>the paper is damp</source>
-            <translation>das Papier ist feucht</translation>
-        </message>
-        <message>
             <source>Keep the weight</source>
             <translation>Gewicht behalten</translation>
         </message>
         <message>
             <source>Enter</source>
             <translation>Enter</translation>
+        </message>
+        <message>
+            <source>Alt %1</source>
+            <translation>Alt %1</translation>
         </message>
     </context>
     <context>
@@ -2129,10 +2139,6 @@
             <translation>Zu den Preisen</translation>
         </message>
         <message>
-            <source>Esc</source>
-            <translation>Esc</translation>
-        </message>
-        <message>
             <source>Carrier</source>
             <translation>Zusteller</translation>
         </message>
@@ -2167,6 +2173,10 @@
         <message>
             <source>Sizes in mm: 240 is at most 240, 140– at least 140, 140–240 both. Countries in two letters; * is all others.</source>
             <translation>Maße in mm: 240 heißt höchstens 240, 140– mindestens 140, 140–240 beides. Länder in zwei Buchstaben; * sind alle anderen.</translation>
+        </message>
+        <message>
+            <source>Ctrl Enter</source>
+            <translation>Strg Enter</translation>
         </message>
     </context>
     <context>
@@ -2899,10 +2909,6 @@
             <source>– not used –</source>
             <translation>– nicht gebraucht –</translation>
         </message>
-        <message>
-            <source>Still missing: %1</source>
-            <translation>Noch fehlt: %1</translation>
-        </message>
         <message numerus="yes">
             <source>%n rows</source>
             <translation>
@@ -3225,6 +3231,54 @@
             <source>“%1”: a count from 1 to %2</source>
             <translation>„%1“: eine Anzahl von 1 bis %2</translation>
         </message>
+        <message>
+            <source>P when its money is there</source>
+            <translation>P, wenn das Geld da ist</translation>
+        </message>
+        <message>
+            <source>Say which good it is</source>
+            <translation>Ware zuordnen</translation>
+        </message>
+        <message>
+            <source>Mend the address</source>
+            <translation>Adresse berichtigen</translation>
+        </message>
+        <message>
+            <source>Wait for the money</source>
+            <translation>Auf das Geld warten</translation>
+        </message>
+        <message>
+            <source>Look it over</source>
+            <translation>Ansehen</translation>
+        </message>
+        <message>
+            <source>Nothing in the way</source>
+            <translation>Nichts im Weg</translation>
+        </message>
+        <message>
+            <source>Set aside</source>
+            <translation>Zurückgestellt</translation>
+        </message>
+        <message>
+            <source>Ready to plan</source>
+            <translation>Bereit zum Planen</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>a pile of orders and how many lie there</comment>
+            <translation>%1: %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n still missing: %1</source>
+            <translation>
+                <numerusform>%n fehlt noch: %1</numerusform>
+                <numerusform>%n fehlen noch: %1</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Order %1 is paid</source>
+            <translation>Bestellung %1 ist bezahlt</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::BeforeSaleController</name>
@@ -3355,18 +3409,6 @@
         <message>
             <source>Drawing of %1 with %2</source>
             <translation>Zeichnung von %1 mit %2</translation>
-        </message>
-        <message>
-            <source>contents</source>
-            <translation>Inhalt</translation>
-        </message>
-        <message>
-            <source>closed</source>
-            <translation>geschlossen</translation>
-        </message>
-        <message>
-            <source>labelled</source>
-            <translation>mit Etikett</translation>
         </message>
         <message>
             <source>scale ready</source>
@@ -3579,6 +3621,34 @@
         <message>
             <source>It does not weigh right</source>
             <translation>Das Gewicht stimmt nicht</translation>
+        </message>
+        <message>
+            <source>counted once more, nothing is missing</source>
+            <translation>nachgezählt, nichts fehlt</translation>
+        </message>
+        <message>
+            <source>less filler than planned</source>
+            <translation>weniger Füllung als geplant</translation>
+        </message>
+        <message>
+            <source>the paper is dry</source>
+            <translation>das Papier ist trocken</translation>
+        </message>
+        <message>
+            <source>counted once more, nothing is too much</source>
+            <translation>nachgezählt, nichts zu viel</translation>
+        </message>
+        <message>
+            <source>more filler than planned</source>
+            <translation>mehr Füllung als geplant</translation>
+        </message>
+        <message>
+            <source>a note or a gift was added</source>
+            <translation>eine Karte oder Zugabe kam dazu</translation>
+        </message>
+        <message>
+            <source>the paper is damp</source>
+            <translation>das Papier ist feucht</translation>
         </message>
     </context>
     <context>

@@ -250,6 +250,13 @@
             <numerusform>%n orders called off</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n still missing: %1</source>
+        <translation>
+            <numerusform>%n still missing: %1</numerusform>
+            <numerusform>%n still missing: %1</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>stow::view::BeforeSaleController</name>

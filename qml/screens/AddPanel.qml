@@ -15,13 +15,14 @@ Panel {
     onOpened: {
         search.text = "";
         goods.filter = "";
+        list.currentIndex = -1;
         search.forceActiveFocus();
     }
 
     function take(index: int) {
         const code = goods.value(index, "code");
         if (code === undefined) {
-            fault.text = qsTr("No good has these words.");
+            fault.text = search.text === "" ? qsTr("Type a code or a name, or point at a good.") : qsTr("No good has these words.");
             return;
         }
         fault.text = controller.addSomething(code, Number.parseInt(count.text) || 1);
@@ -42,7 +43,10 @@ Panel {
             id: search
             label: qsTr("Code or name")
             Layout.fillWidth: true
-            input.onTextChanged: panel.goods.filter = text
+            input.onTextChanged: {
+                panel.goods.filter = text;
+                list.currentIndex = text !== "" && list.count > 0 ? 0 : -1; // nothing goes in by Enter alone
+            }
             onAccepted: panel.take(list.currentIndex)
             Keys.onDownPressed: list.incrementCurrentIndex()
             Keys.onUpPressed: list.decrementCurrentIndex()
@@ -63,7 +67,7 @@ Panel {
         onCurrentItemChanged: if (currentItem) panel.reveal(currentItem)
         interactive: false
         model: panel.goods
-        onCountChanged: if (currentIndex < 0 && count > 0) currentIndex = 0
+        currentIndex: -1
         delegate: TableRow {
             id: row
             required property int index
@@ -84,6 +88,7 @@ Panel {
         primary: true
         text: qsTr("Add it")
         keyHint: qsTr("Enter")
+        enabled: list.currentIndex >= 0
         onClicked: panel.take(list.currentIndex)
     }
 }

@@ -27,9 +27,11 @@ Page {
     readonly property bool wide: width > 1000
     readonly property int marked: controller.matching ? 0 : controller.orders.marked
 
-    headline: controller.matching ? qsTr("Which column is what?") : controller.headline
+    readonly property bool typingAlone: tight && detail.typing // what is typed has the small window to itself
+
+    headline: typingAlone ? "" : controller.matching ? qsTr("Which column is what?") : controller.headline
     aside: controller.matching ? controller.fileFacts : ""
-    footed: (!controller.empty || controller.matching) && !(tight && detail.typing)
+    footed: (!controller.empty || controller.matching) && !typingAlone
 
     function lookAt(row: int) {
         list.currentIndex = row;
@@ -64,6 +66,7 @@ Page {
             break;
         case Qt.Key_P:
             if (beginning) firstSteps.putAway();
+            else if (controller.current) controller.isPaid(controller.current);
             break;
         case Qt.Key_R:
             if (controller.arrivedReady > 0) controller.checkAll();
@@ -152,13 +155,16 @@ Page {
 
         MarkList {
             id: list
-            visible: !screen.tight || !detail.typing
+            visible: !screen.typingAlone
             Layout.fillHeight: true
             Layout.fillWidth: true
             Layout.preferredWidth: 3
             rows: screen.controller.orders
             inHand: () => rows.rowOf(screen.controller.current)
             Accessible.name: qsTr("Orders")
+            piles: "pile"
+            pileWords: pile => screen.controller.pileWords(Number(pile))
+            pileHeight: screen.tight ? 28 : 40
             onCurrentIndexChanged: if (activeFocus) screen.lookAt(currentIndex)
             onCountChanged: if (count > 0 && !screen.controller.current) screen.lookAt(0)
             Component.onCompleted: if (count > 0 && !screen.controller.current) screen.lookAt(0)
@@ -304,14 +310,21 @@ Page {
             onClicked: screen.controller.takeIn()
         }
         Button {
-            visible: !screen.controller.matching && screen.controller.arrivedReady > 0
+            visible: screen.marked > 0
+            primary: true
+            text: qsTr("Check the marked")
+            keyHint: qsTr("Enter")
+            onClicked: screen.controller.check(screen.controller.current)
+        }
+        Button {
+            visible: !screen.controller.matching && screen.marked === 0 && screen.controller.arrivedReady > 0
             primary: true
             text: qsTr("%n are fine: check them", "", screen.controller.arrivedReady)
             keyHint: "R"
             onClicked: screen.controller.checkAll()
         }
         Button {
-            visible: !screen.controller.matching && screen.controller.arrivedReady === 0
+            visible: !screen.controller.matching && screen.marked === 0 && screen.controller.arrivedReady === 0
             primary: true
             enabled: screen.controller.ready > 0
             text: qsTr("Plan %1 orders").arg(screen.controller.ready)

@@ -16,7 +16,6 @@ Page {
 
     headline: ""
     footed: false
-    least: tight && controller.weighing && !controller.empty ? 420 : 0
 
     readonly property bool narrow: width < 1000
     property bool apart: false
@@ -108,149 +107,76 @@ Page {
         }
     }
 
-    GridLayout {
+    Item { // two columns and the scale; their widths are given, as words that wrap later keep the room of one line
+        id: whole
+
+        readonly property real gap: screen.tight ? 16 : 32
+        readonly property real doing: scale.alone ? width : screen.tight ? width * 0.63 : Math.min(480, (width - gap) * 0.4)
+
         anchors.fill: parent
         anchors.topMargin: screen.tight ? 4 : 12
         visible: !screen.controller.empty
-        columns: 2
-        columnSpacing: 32
-        rowSpacing: 12
 
         ColumnLayout { // how it goes in
-            visible: !screen.tight
-            Layout.fillWidth: true
-            Layout.fillHeight: true
-            Layout.preferredWidth: 3
+            visible: !scale.alone
+            width: parent.width - whole.doing - whole.gap
+            anchors.top: parent.top
+            anchors.bottom: scale.top
+            anchors.bottomMargin: scale.visible ? whole.gap / 4 + 4 : 0
             spacing: 8
 
-            RowLayout {
+            GridLayout {
+                columns: screen.tight ? 1 : 3
                 Layout.fillWidth: true
-                spacing: 8
+                columnSpacing: 8
+                rowSpacing: 0
                 Label {
                     text: screen.controller.parcel
                     font.bold: true
-                    font.pixelSize: Theme.strong
+                    font.pixelSize: screen.tight ? Theme.body : Theme.strong
                 }
                 Label {
                     text: screen.controller.whose
                     quiet: true
+                    font.pixelSize: screen.tight ? Theme.small : Theme.body
+                    shortens: screen.tight // the tray stands first
                     Layout.fillWidth: true
                     Layout.alignment: Qt.AlignBaseline
                 }
                 Label {
+                    visible: !screen.tight
                     text: screen.controller.count
                     quiet: true
                     Layout.alignment: Qt.AlignBaseline
                 }
             }
-            Sheet {
+            BenchDrawing {
+                controller: screen.controller
+                apart: screen.apart
+                narrow: screen.narrow
+                bare: screen.tight
                 Layout.fillWidth: true
                 Layout.fillHeight: true
-
-                ParcelView {
-                    anchors.fill: parent
-                    anchors.margins: 16
-                    anchors.topMargin: 72
-                    anchors.bottomMargin: 28 + fillerWords.implicitHeight
-                    scene: screen.controller.scene
-                    upToLayer: screen.controller.layer
-                    apart: screen.apart && screen.controller.comesApart ? 1 : 0
-                    Behavior on apart { // where each layer went
-                        NumberAnimation {
-                            duration: Theme.motion
-                        }
-                    }
-                    highlight: screen.controller.highlight
-                    sheet: Theme.sheet
-                    paper: Theme.paper
-                    ink: Theme.ink
-                    secondInk: Theme.secondInk
-                    hairline: Theme.hairline
-                    accent: Theme.accent
-                    ochre: Theme.ochre
-                    brick: Theme.brick
-                    dark: Theme.dark
-                    family: Theme.family
-                    Accessible.role: Accessible.Graphic
-                    Accessible.name: sentence
-                }
-                Column {
-                    x: 24
-                    y: 16
-                    spacing: 4
-                    Row {
-                        spacing: 12
-                        Label {
-                            id: outerName
-                            text: screen.controller.outer
-                            font.bold: true
-                            font.pixelSize: Theme.strong
-                        }
-                        Label {
-                            anchors.baseline: outerName.baseline
-                            text: screen.controller.outerSize
-                            quiet: true
-                        }
-                    }
-                    Label {
-                        text: screen.controller.proof
-                        color: Theme.accent
-                        font.pixelSize: Theme.small
-                        visible: text !== ""
-                    }
-                }
-                Column {
-                    anchors.right: parent.right
-                    anchors.rightMargin: 24
-                    y: 12
-                    spacing: -8
-                    visible: screen.controller.layers > 1
-                    Button {
-                        visible: screen.controller.comesApart
-                        anchors.right: parent.right
-                        flat: true
-                        text: screen.apart ? qsTr("Together") : qsTr("Take apart")
-                        keyHint: "T"
-                        onClicked: screen.apart = !screen.apart
-                    }
-                    Label {
-                        visible: !screen.narrow // the slider says it
-                        anchors.right: parent.right
-                        text: screen.controller.layerWords
-                        quiet: true
-                    }
-                    Slider {
-                        label: screen.controller.layerWords
-                        from: 1
-                        to: Math.max(1, screen.controller.layers)
-                        value: screen.controller.layer
-                        onMoved: screen.controller.layer = value
-                    }
-                }
-                Label {
-                    id: fillerWords
-                    anchors.left: parent.left
-                    anchors.right: parent.right
-                    anchors.bottom: parent.bottom
-                    anchors.margins: 24
-                    anchors.bottomMargin: 16
-                    text: screen.controller.filler
-                    quiet: true
-                    wrapMode: Text.Wrap
-                    maximumLineCount: 2
-                    verticalAlignment: Text.AlignBottom
-                }
+                onApartAsked: screen.apart = !screen.apart
             }
         }
 
         ColumnLayout { // what to do
-            Layout.fillHeight: true
-            Layout.preferredWidth: 2
-            Layout.fillWidth: true
-            Layout.minimumWidth: 300
-            Layout.maximumWidth: screen.tight ? screen.width : 480
-            spacing: 8
+            anchors.right: parent.right
+            width: whole.doing
+            anchors.top: parent.top
+            anchors.bottom: scale.top
+            anchors.bottomMargin: scale.visible ? whole.gap / 4 + 4 : 0
+            spacing: screen.tight ? 4 : 8
 
+            Label {
+                visible: scale.alone
+                text: [screen.controller.parcel, screen.controller.whose].filter(s => s !== "").join(" · ")
+                quiet: true
+                shortens: true
+                font.pixelSize: Theme.small
+                Layout.fillWidth: true
+            }
             Label {
                 visible: !screen.tight
                 text: qsTr("Do this now")
@@ -259,15 +185,16 @@ Page {
             }
             Label {
                 text: screen.controller.doNow
-                font.pixelSize: Theme.now
+                font.pixelSize: screen.narrow && !screen.tight ? Theme.now * 0.75 : Theme.now
                 font.bold: true
                 wrapMode: Text.Wrap
-                fontSizeMode: Text.Fit
-                minimumPixelSize: screen.tight ? 20 : screen.narrow ? Theme.title : Theme.now
-                maximumLineCount: screen.tight ? 2 : 3
-                Layout.maximumHeight: screen.tight ? 76 : -1
+                elide: Text.ElideNone // words that may be elided never ask for a second line
+                fontSizeMode: screen.tight ? Text.Fit : Text.FixedSize
+                minimumPixelSize: Theme.strong
+                maximumLineCount: screen.tight ? 3 : 4
                 lineHeight: 1.05
                 Layout.fillWidth: true
+                Layout.preferredHeight: !screen.tight ? implicitHeight : scale.alone ? 40 : 76
                 Accessible.role: Accessible.Heading
             }
             Label {
@@ -325,74 +252,18 @@ Page {
                     onClicked: screen.controller.changesSeen()
                 }
             }
-            ListView {
-                id: steps
+            Item { // whole rows of the list
+                id: room
                 visible: !scale.alone
                 Layout.fillWidth: true
                 Layout.fillHeight: true
-                Layout.minimumHeight: screen.tight ? 44 : 88
+                Layout.minimumHeight: screen.tight ? 0 : 2 * steps.row
 
-                function keepInView() { // the step in hand whole, and the next one
-                    positionViewAtIndex(Math.max(0, currentIndex - 1), ListView.Contain);
-                    positionViewAtIndex(Math.min(count - 1, currentIndex + 1), ListView.Contain);
-                    positionViewAtIndex(currentIndex, ListView.Contain);
-                }
-                onCurrentIndexChanged: Qt.callLater(keepInView)
-                onHeightChanged: Qt.callLater(keepInView)
-                onCountChanged: Qt.callLater(keepInView)
-
-                clip: true
-                model: screen.controller.steps
-                boundsBehavior: Flickable.StopAtBounds
-                currentIndex: screen.controller.currentStep
-                highlightFollowsCurrentItem: false
-                Accessible.role: Accessible.List
-                Accessible.name: qsTr("Steps")
-                delegate: Rectangle {
-                    id: step
-                    required property int index
-                    required property string mark
-                    required property string words
-                    required property bool done
-                    required property bool current
-                    width: steps.width
-                    height: 44
-                    radius: Theme.radius
-                    color: current ? Theme.accentTint : "transparent"
-                    Accessible.role: Accessible.ListItem
-                    Accessible.name: words + (done ? qsTr(", done") : current ? qsTr(", now") : "")
-
-                    Rectangle {
-                        x: 8
-                        anchors.verticalCenter: parent.verticalCenter
-                        width: Math.max(24, number.implicitWidth + 10)
-                        height: 24
-                        radius: 12
-                        color: step.done ? Theme.accent : Theme.sheet
-                        border.width: step.current ? 2 : 1
-                        border.color: step.done || step.current ? Theme.accent : Theme.secondInk
-                        Text {
-                            id: number
-                            anchors.centerIn: parent
-                            text: step.done ? "✓" : step.mark === "·" ? "" : step.mark
-                            color: step.done ? Theme.accentInk : Theme.ink
-                            font.family: Theme.family
-                            font.pixelSize: Theme.small
-                            font.bold: true
-                        }
-                    }
-                    Label {
-                        anchors.verticalCenter: parent.verticalCenter
-                        x: 48
-                        width: parent.width - 56
-                        text: step.words
-                        wrapMode: Text.Wrap
-                        maximumLineCount: 2
-                        lineHeight: 0.95
-                        font.bold: step.current
-                        quiet: step.done
-                        Accessible.ignored: true
-                    }
+                BenchSteps {
+                    id: steps
+                    controller: screen.controller
+                    width: parent.width
+                    height: Math.floor(room.height / row) * row
                 }
             }
             RowLayout {
@@ -405,6 +276,14 @@ Page {
                     keyHint: qsTr("Space")
                     Layout.fillWidth: true
                     onClicked: screen.done()
+                }
+                Button {
+                    visible: scale.alone && scale.doubted
+                    size: Theme.benchTarget
+                    stacked: true
+                    text: scale.overruleWords
+                    keyHint: "Y"
+                    onClicked: screen.overrule()
                 }
                 Button {
                     size: Theme.benchTarget
@@ -427,6 +306,7 @@ Page {
                 spacing: 0
                 Button {
                     flat: true
+                    stacked: screen.tight
                     size: Theme.target
                     text: qsTr("Back")
                     keyHint: "⌫"
@@ -434,18 +314,21 @@ Page {
                 }
                 Button {
                     flat: true
+                    stacked: screen.tight
                     text: qsTr("Later")
                     keyHint: "V"
                     onClicked: screen.controller.later()
                 }
                 Button {
                     flat: true
+                    stacked: screen.tight
                     text: qsTr("Print again")
                     keyHint: "P"
                     onClicked: screen.controller.printAgain()
                 }
                 Button {
                     flat: true
+                    stacked: screen.tight
                     text: qsTr("No label")
                     keyHint: "L"
                     onClicked: screen.controller.labelMissing()
@@ -461,8 +344,9 @@ Page {
             onOverrule: screen.overrule()
 
             visible: !screen.tight || alone
-            Layout.columnSpan: 2
-            Layout.fillWidth: true
+            anchors.bottom: parent.bottom
+            width: parent.width
+            height: visible ? implicitHeight : 0
             controller: screen.controller
             onAway: steps.forceActiveFocus()
         }
@@ -514,6 +398,7 @@ Page {
     over: [
         OverrulePanel {
             id: why
+            excuses: screen.controller.excuses
             onDecided: words => screen.controller.itIsRight(words)
             onClosed: steps.forceActiveFocus()
         },

@@ -16,6 +16,7 @@ Rectangle {
     signal findAsked
 
     readonly property bool narrow: width < 1120
+    readonly property bool timed: width > 900 // room for who comes next and when
     readonly property bool low: Window.height < 520
     readonly property int first: low ? 7 : 15 // where its two lines stand
     readonly property int second: low ? 27 : 37
@@ -144,7 +145,7 @@ Rectangle {
         Item {
             Layout.fillHeight: true
             implicitWidth: Math.max(collection.implicitWidth, left.implicitWidth) + 24
-            visible: bar.line.collection !== "" && bar.width > 900
+            visible: bar.line.collection !== "" && bar.timed
             Label {
                 id: collection
                 y: bar.first

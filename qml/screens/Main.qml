@@ -150,6 +150,8 @@ Window {
         anchors.bottom: parent.bottom
         width: parent.width
         notice: window.desk.notice
+        standing: dayLine.timed ? "" : window.desk.dayLine.left
+        pressing: window.desk.dayLine.pressing
         undoWords: window.desk.undoWords
         redoWords: window.desk.redoWords
         trouble: window.desk.printTrouble

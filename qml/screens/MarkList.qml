@@ -7,6 +7,9 @@ ListView {
     id: list
 
     required property RowModel rows
+    property string piles: "" // the role that names the pile a row lies in, if they lie in any
+    property var pileWords: pile => pile
+    property int pileHeight: 40
     property var inHand: () => currentIndex // the row that the keys speak about
 
     property var before: 0 // the row she was at, where sorting and filtering move it
@@ -27,6 +30,23 @@ ListView {
         if (at < 0) return;
         currentIndex = at;
         positionViewAtIndex(at, ListView.Contain);
+    }
+
+    section.property: rows.sorted ? "" : piles
+    section.delegate: Item { // a Bound component cannot be one (Qt 6.4): it stands in this file
+        required property string section
+        width: list.width
+        height: list.pileHeight
+        Label {
+            anchors.bottom: parent.bottom
+            anchors.bottomMargin: 6
+            x: 12
+            text: list.pileWords(parent.section)
+            font.bold: true
+            font.pixelSize: Theme.small
+            quiet: true
+            Accessible.role: Accessible.Heading
+        }
     }
 
     focus: true

@@ -7,6 +7,8 @@ Rectangle {
     id: line
 
     required property string notice
+    property string standing: "" // what stands there while nothing was said
+    property bool pressing: false
     required property string undoWords
     required property string redoWords
     required property string trouble // of the printer
@@ -19,7 +21,7 @@ Rectangle {
     signal redo
     signal mend
 
-    implicitHeight: notice || undoWords || redoWords || trouble || papers ? (width < 800 ? 36 : 44) : 0
+    implicitHeight: notice || standing || undoWords || redoWords || trouble || papers ? (width < 800 ? 36 : 44) : 0
     visible: implicitHeight > 0
     color: Theme.sheet
 
@@ -53,9 +55,12 @@ Rectangle {
         Label {
             Layout.fillWidth: true
             Layout.preferredWidth: 1
-            text: line.notice
+            text: line.notice || line.standing
             shortens: true // it names files
+            color: line.notice === "" && line.pressing ? Theme.ochreText : Theme.ink
+            font.bold: line.notice === "" && line.pressing
             font.pixelSize: Theme.small
+            Layout.minimumWidth: line.notice === "" ? implicitWidth : 0
             Accessible.role: Accessible.AlertMessage
         }
         Button {
@@ -64,6 +69,11 @@ Rectangle {
             text: line.undoWords
             keyHint: qsTr("Ctrl Z")
             font.pixelSize: Theme.small
+            Layout.fillWidth: true
+            Layout.minimumWidth: 120
+            Layout.preferredWidth: Math.ceil(implicitWidth)
+            Layout.maximumWidth: Math.ceil(implicitWidth)
+            shortens: line.width < 800
             onClicked: line.undo()
         }
         Button {

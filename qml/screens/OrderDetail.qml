@@ -60,8 +60,8 @@ Sheet {
 
     ColumnLayout {
         anchors.fill: parent
-        anchors.margins: 24
-        anchors.topMargin: 20
+        anchors.margins: pane.roomy ? 24 : 12
+        anchors.topMargin: pane.roomy ? 20 : 8
         spacing: 12
         visible: pane.order.number !== undefined
 
@@ -259,6 +259,12 @@ Sheet {
                 text: qsTr("Ready")
                 keyHint: qsTr("Enter")
                 onClicked: pane.controller.check(pane.controller.current)
+            }
+            Button {
+                visible: pane.order.unpaid === true
+                text: qsTr("It is paid")
+                keyHint: "P"
+                onClicked: pane.controller.isPaid(pane.controller.current)
             }
             Button {
                 visible: pane.order.canTakeBack === true

@@ -6,6 +6,8 @@ import Stowbench.Style
 Panel {
     id: panel
 
+    required property var excuses // to choose from
+
     signal decided(string why)
 
     function ask(verdict: string) {
@@ -13,6 +15,11 @@ Panel {
         why.text = "";
         open();
         why.forceActiveFocus();
+    }
+    function choose(excuse: int) {
+        if (excuse >= excuses.length) return;
+        why.text = excuses[excuse];
+        decide();
     }
     function decide() {
         decided(why.text.trim());
@@ -31,7 +38,7 @@ Panel {
     Field {
         id: why
         label: qsTr("Why, for the records; may stay empty")
-        placeholder: qsTr("counted once more, nothing is missing")
+        placeholder: panel.excuses[0]
         Layout.fillWidth: true
         onAccepted: panel.decide()
     }
@@ -39,13 +46,18 @@ Panel {
         spacing: 8
         Layout.fillWidth: true
         Repeater {
-            model: [qsTr("counted once more, nothing is missing"), qsTr("more filler than planned"), qsTr("a note or a gift was added"), qsTr("the paper is damp")]
+            model: panel.excuses
             Button {
+                id: excuse
+                required property int index
                 required property string modelData
                 text: modelData
-                onClicked: {
-                    why.text = modelData;
-                    panel.decide();
+                keyHint: qsTr("Alt %1").arg(index + 1)
+                onClicked: panel.choose(index)
+                Shortcut {
+                    enabled: panel.visible
+                    sequence: "Alt+" + (excuse.index + 1)
+                    onActivated: panel.choose(excuse.index)
                 }
             }
         }

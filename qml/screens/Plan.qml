@@ -122,7 +122,7 @@ Page {
 
         ListView { // orders that cannot go come first
             Layout.fillWidth: true
-            Layout.preferredHeight: Math.min(contentHeight, 3 * 48)
+            Layout.preferredHeight: Math.min(contentHeight, screen.tight ? 32 : 3 * 48)
             visible: count > 0
             clip: true
             model: screen.controller.stuck
@@ -134,7 +134,7 @@ Page {
                 required property string number
                 required property string buyer
                 required property string why
-                implicitHeight: 48
+                implicitHeight: screen.tight ? 32 : 48
                 sentence: number + ", " + buyer + ": " + why
                 Row {
                     anchors.verticalCenter: parent.verticalCenter

@@ -28,6 +28,7 @@ Sheet {
     required property bool isMarked
 
     property bool current: false
+    readonly property bool tight: width < 800
 
     signal pressed
     signal opened
@@ -49,14 +50,14 @@ Sheet {
 
     RowLayout {
         anchors.fill: parent
-        anchors.leftMargin: 20
-        anchors.rightMargin: 20
+        anchors.leftMargin: row.tight ? 12 : 20
+        anchors.rightMargin: row.tight ? 12 : 20
         anchors.topMargin: 8
         anchors.bottomMargin: 8
         spacing: 16
 
         ColumnLayout {
-            Layout.preferredWidth: row.width < 800 ? 150 : 250
+            Layout.preferredWidth: row.tight ? 170 : 250
             Layout.maximumWidth: Layout.preferredWidth
             Layout.alignment: Qt.AlignTop
             spacing: 4
@@ -75,6 +76,7 @@ Sheet {
                     font.pixelSize: Theme.strong
                 }
                 Label {
+                    visible: !row.tight
                     text: row.buyer
                     shortens: true
                     Layout.fillWidth: true
@@ -82,7 +84,8 @@ Sheet {
                 }
             }
             Label {
-                text: [row.place, row.part].filter(words => words !== "").join(" · ")
+                text: [row.tight ? row.buyer : "", row.place, row.part].filter(words => words !== "").join(" · ")
+                shortens: row.tight
                 quiet: true
                 font.pixelSize: Theme.small
                 Layout.fillWidth: true
@@ -107,7 +110,7 @@ Sheet {
         OuterRow {
             Layout.fillWidth: true
             Layout.fillHeight: true
-            Layout.minimumWidth: row.width < 800 ? 100 : 220
+            Layout.minimumWidth: row.tight ? 100 : 220
             scene: row.outers
             sheet: Theme.sheet
             ink: Theme.ink
@@ -123,14 +126,15 @@ Sheet {
         }
 
         GridLayout {
-            columns: 3
+            columns: row.tight ? 2 : 3
             columnSpacing: 16
             rowSpacing: 3
-            Layout.preferredWidth: row.width < 800 ? 330 : 376
+            Layout.preferredWidth: row.tight ? 216 : 390
             Layout.maximumWidth: Layout.preferredWidth
             Layout.alignment: Qt.AlignTop
 
             Label {
+                visible: !row.tight
                 text: qsTr("filler")
                 quiet: true
                 font.pixelSize: Theme.small
@@ -140,45 +144,48 @@ Sheet {
                 text: qsTr("weight")
                 quiet: true
                 font.pixelSize: Theme.small
-                Layout.preferredWidth: 110
+                Layout.preferredWidth: row.tight ? 104 : 110
             }
             Label {
                 text: row.price
                 font.bold: true
-                font.pixelSize: row.width < 800 ? Theme.strong : Theme.title
+                font.pixelSize: row.tight ? Theme.strong : Theme.title
                 Layout.fillWidth: true
                 Layout.minimumWidth: implicitWidth
                 Layout.rowSpan: 2
                 horizontalAlignment: Text.AlignRight
             }
             Label {
+                visible: !row.tight
                 text: row.filler
                 Layout.preferredWidth: 80
             }
             Label {
                 text: row.weight
-                Layout.preferredWidth: 110
+                Layout.preferredWidth: row.tight ? 104 : 110
             }
             Label {
                 text: row.cheaper
                 color: Theme.accent
                 font.pixelSize: Theme.small
+                visible: !row.tight || text !== ""
                 Layout.columnSpan: 2
                 Layout.fillWidth: true
             }
             Label {
                 text: row.service
-                shortens: row.width < 800
+                Layout.columnSpan: row.tight ? 2 : 1
+                shortens: row.tight
                 quiet: true
                 font.pixelSize: Theme.small
-                horizontalAlignment: Text.AlignRight
+                horizontalAlignment: row.tight ? Text.AlignLeft : Text.AlignRight
                 Layout.fillWidth: true
             }
             Bar {
                 share: row.stepShare
                 colour: row.edgeAtRisk ? Theme.ochre : Theme.accent
                 implicitHeight: 6
-                Layout.columnSpan: 3
+                Layout.columnSpan: row.tight ? 2 : 3
                 Layout.fillWidth: true
                 Layout.topMargin: 2
             }
@@ -189,7 +196,7 @@ Sheet {
                 font.pixelSize: Theme.small
                 wrapMode: Text.Wrap
                 maximumLineCount: 2
-                Layout.columnSpan: row.locked ? 2 : 3
+                Layout.columnSpan: row.locked || row.tight ? 2 : 3
                 Layout.fillWidth: true
             }
             Label {

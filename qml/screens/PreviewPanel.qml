@@ -141,7 +141,8 @@ Panel {
         hairline: Theme.border
         family: Theme.family
         Layout.fillWidth: true
-        Layout.preferredHeight: Math.max(panel.height < 500 ? 180 : 280, panel.height - (papersRow.visible ? papersRow.height : 0) - turning.height - (warning.visible ? warning.height : 0) - 208)
+        readonly property real halfPage: panel.controller.large && panel.height < 500 ? width * 0.71 : 0 // as wide as the sheet, scrolled
+        Layout.preferredHeight: Math.max(panel.height < 500 ? 180 : 280, halfPage, panel.height - (papersRow.visible ? papersRow.height : 0) - turning.height - (warning.visible ? warning.height : 0) - 208)
         Accessible.role: Accessible.Graphic
         Accessible.name: sentence
     }

@@ -19,11 +19,16 @@ Panel {
         carrier.forceActiveFocus();
     }
 
+    Shortcut {
+        enabled: panel.visible
+        sequences: ["Ctrl+Return", "Ctrl+Enter"]
+        onActivated: panel.close()
+    }
     buttons: [
         Button {
             primary: true
             text: qsTr("To the prices")
-            keyHint: qsTr("Esc")
+            keyHint: qsTr("Ctrl Enter")
             onClicked: panel.close()
         }
     ]

@@ -35,8 +35,10 @@ Item {
     }
 
     readonly property bool narrow: width < 700
+    readonly property bool doubted: controller.verdictKind >= 2 // it may be right all the same: where it is narrow, a button of the bench says so
+    readonly property string overruleWords: qsTr("It is right all the same")
 
-    implicitHeight: narrow ? 264 : 152
+    implicitHeight: 152
 
     Rule {
         width: parent.width
@@ -44,15 +46,14 @@ Item {
     GridLayout {
         anchors.fill: parent
         anchors.topMargin: 12
-        columns: scale.narrow ? 1 : 2
-        columnSpacing: 32
+        columns: 2
+        columnSpacing: scale.narrow ? 16 : 32
         rowSpacing: 8
 
         ColumnLayout {
-            Layout.preferredWidth: 304
-            Layout.minimumWidth: 304
-            Layout.maximumWidth: scale.narrow ? scale.width : 304
-            Layout.fillWidth: scale.narrow
+            Layout.preferredWidth: scale.narrow ? 280 : 304
+            Layout.minimumWidth: Layout.preferredWidth
+            Layout.maximumWidth: Layout.preferredWidth
             Layout.alignment: Qt.AlignTop
             spacing: 2
             RowLayout {
@@ -118,18 +119,20 @@ Item {
             Layout.fillWidth: true
             Layout.alignment: Qt.AlignTop
             spacing: 4
-            RowLayout {
+            GridLayout {
+                columns: scale.narrow ? 1 : 3
                 Layout.fillWidth: true
                 Layout.fillHeight: false
-                spacing: 16
+                columnSpacing: 16
+                rowSpacing: 0
                 Label {
                     text: [scale.controller.service, scale.controller.verdictKind >= 2 ? "" : scale.controller.saving].filter(s => s !== "").join(" · ")
                     quiet: true
                     wrapMode: Text.Wrap
-                    maximumLineCount: 3
+                    maximumLineCount: scale.narrow ? 2 : 3
                     shortens: scale.narrow // the closed size, said at the shelf already
                     verticalAlignment: Text.AlignVCenter
-                    Layout.minimumHeight: 40 // room for the second line, also while it is not there
+                    Layout.minimumHeight: scale.narrow ? 0 : 40 // room for the second line, also while it is not there
                     font.pixelSize: scale.controller.verdictKind >= 2 || scale.width < 1000 ? Theme.small : Theme.body
                     Layout.fillWidth: true
                 }
@@ -139,8 +142,8 @@ Item {
                     font.bold: scale.controller.edgeAtRisk
                 }
                 Button {
-                    visible: scale.controller.verdictKind >= 2
-                    text: qsTr("It is right all the same")
+                    visible: scale.doubted && !scale.narrow
+                    text: scale.overruleWords
                     keyHint: "Y"
                     onClicked: scale.overrule()
                 }

@@ -10,13 +10,15 @@ Panel {
 
     required property SuppliesController controller
     readonly property var supply: controller.detail
+    readonly property bool low: height < 400 // what is there stands in the title
+
+    title: [supply.name || "", low ? supply.onHand || "" : ""].filter(words => words !== "").join(" · ")
 
     signal changeAsked(string code)
 
     function show(row: int) {
         if (row < 0) return;
         controller.look(row);
-        title = supply.name || "";
         counted.text = received.text = cost.text = spoilt.text = why.text = "";
         counted.fault = received.fault = spoilt.fault = "";
         open();
@@ -47,13 +49,7 @@ Panel {
     }
 
     Label {
-        text: panel.supply.facts || ""
-        quiet: true
-        wrapMode: Text.Wrap
-        lineHeight: 1.25
-        Layout.fillWidth: true
-    }
-    Label {
+        visible: !panel.low
         text: panel.supply.onHand || ""
         font.bold: true
         font.pixelSize: Theme.title
@@ -123,6 +119,13 @@ Panel {
             Layout.topMargin: spoilt.input.y
             onClicked: panel.spoil()
         }
+    }
+    Label {
+        text: panel.supply.facts || ""
+        quiet: true
+        wrapMode: Text.Wrap
+        lineHeight: 1.25
+        Layout.fillWidth: true
     }
     Label {
         text: qsTr("Movements, newest first")

@@ -9,6 +9,7 @@ T.Button {
     property bool primary: false
     property bool warning: false
     property bool stacked: false // key under the words, for narrow buttons
+    property bool shortens: false // its words name something of hers and may end in "…"
     property int size: Theme.target
 
     readonly property color words: !enabled ? Theme.secondInk : primary ? Theme.accentInk : warning ? Theme.brick : Theme.ink
@@ -48,6 +49,7 @@ T.Button {
 
         Text {
             id: label
+            readonly property bool shortens: control.shortens
             text: control.text
             font: control.font
             color: control.words

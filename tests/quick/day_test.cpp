@@ -190,7 +190,7 @@ void DayTest::takes_in_a_file_once_its_column_is_named()
     AtTheWindow& at = shop_->at();
 
     at.drop_file(file);
-    QTRY_VERIFY(at.reads(QStringLiteral("Still missing: name")));
+    QTRY_VERIFY(at.reads(QStringLiteral("1 still missing: name")));
     at.press(Qt::Key_Return, Qt::ControlModifier);
     QVERIFY(book::orders(shop_->book()).empty()); // not without the name
 
@@ -751,13 +751,12 @@ void DayTest::counts_on_the_day_line_as_the_book_does()
     begin_with_something_everywhere();
     if (QTest::currentTestFailed()) return;
     AtTheWindow& at = shop_->at();
-    std::set<shop::OrderId> arrived, to_plan, to_pick, at_bench, to_go;
+    std::set<shop::OrderId> arrived, to_plan, to_pick, at_bench, to_go; // what is planned waits to be picked
     for (const auto& held : book::orders_in(shop_->book(), OrderState::arrived)) arrived.insert(held.id);
     for (const auto& held : without_parcel(*shop_)) to_plan.insert(held.id);
     for (const shop::Parcel& parcel : book::parcels(shop_->book())) {
         auto& place = parcel.state == ParcelState::labelled  ? to_go
                       : parcel.state != ParcelState::planned ? at_bench
-                      : parcel.tray.empty()                  ? to_plan
                                                              : to_pick;
         for (const shop::Piece& piece : parcel.pieces) place.insert(piece.order);
     }

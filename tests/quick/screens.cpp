@@ -241,7 +241,7 @@ int main(int argc, char** argv)
     pictures.press(Qt::Key_Escape);
     desk.setPlace(Place::Bench);
     if (!desk.bench()->empty()) {
-        while (!desk.bench()->weighing() && desk.bench()->currentStep() + 1 < desk.bench()->stepCount()) {
+        while (!desk.bench()->weighing() && desk.bench()->currentStep() + 1 < desk.bench()->steps()->count()) {
             if (desk.bench()->currentStep() == 2) pictures.take(QStringLiteral("bench_step"));
             if (desk.bench()->currentStep() == 2 && desk.bench()->comesApart()) {
                 pictures.press(Qt::Key_T);
