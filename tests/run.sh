@@ -21,17 +21,18 @@ configure() { # configure DIR OPTIONS...: quiet unless it fails
     cmake -G Ninja -B "$dir" "$@" >"$dir/configure.log" 2>&1 || { cat "$dir/configure.log"; exit 1; }
 }
 
-echo "== core and its tests under address and undefined-behaviour sanitizers"
+echo "== all tests under address and undefined-behaviour sanitizers, those of core first"
 export LLVM_PROFILE_FILE="$PWD/build/asan/counted/%4m.profraw" # four files a program, each added to by many runs of it
 rm -rf build/asan/counted
-configure build/asan -DSTOW_KIND=asan -DSTOW_WINDOW=OFF -DSTOW_TESTS=ON
+configure build/asan -DSTOW_KIND=asan -DSTOW_TESTS=ON
 cmake --build build/asan
 # The long draws of cases are for the release build: under the sanitizers they would take an hour.
-STOW_EXTENT=usual ctest --test-dir build/asan -j2 --quiet --output-on-failure
+STOW_EXTENT=usual ctest --test-dir build/asan -L core -j2 --quiet --output-on-failure
 
 echo "== what of core its tests ran through"
 sh tests/scripts/coverage.sh build/asan
 export LLVM_PROFILE_FILE=/dev/null
+STOW_EXTENT=usual ctest --test-dir build/asan -LE "core|scripts" -j2 --quiet --output-on-failure
 
 echo "== parsers under libFuzzer"
 if [ "$extent" = full ]; then seconds=600; else seconds=30; fi

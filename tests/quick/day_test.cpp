@@ -260,6 +260,16 @@ void DayTest::matches_a_title_once_and_checks_by_key()
     at.press(Qt::Key_Return);
     QTRY_VERIFY(at.reads(QStringLiteral("Not yet: ")));
     for (const std::string& number : blocked) QCOMPARE(order(*shop_, number.c_str())->state, OrderState::arrived);
+
+    QVERIFY(!at.named(QStringLiteral("Ready"), QAccessible::Button)); // not offered where it would be refused
+    at.press(Qt::Key_P);
+    QTRY_VERIFY(order(*shop_, "HS-2051")->order.paid);
+    QTRY_VERIFY(at.named(QStringLiteral("Ready"), QAccessible::Button));
+    at.press(Qt::Key_Return);
+    QTRY_COMPARE(order(*shop_, "HS-2051")->state, OrderState::checked);
+    at.press(Qt::Key_Z, Qt::ControlModifier);
+    at.press(Qt::Key_Z, Qt::ControlModifier);
+    QTRY_VERIFY(!order(*shop_, "HS-2051")->order.paid);
 }
 
 // 2 Plan --------------------------------------------------------------------------------------------------------------

@@ -16,6 +16,8 @@ private slots:
     void give_it_back_when_they_are_put_away();
     void keep_what_is_half_typed_data();
     void keep_what_is_half_typed();
+    void add_nothing_by_enter_alone();
+    void offer_reasons_that_suit_the_weight();
 };
 
 namespace {
@@ -129,6 +131,56 @@ void PanelsTest::keep_what_is_half_typed()
     at.press(static_cast<Qt::Key>(place)); // put away, it is not there again
     at.settle();
     QVERIFY(panel_around(at.focused()) == nullptr);
+}
+
+void PanelsTest::add_nothing_by_enter_alone()
+{
+    Workshop shop;
+    shop.plan_the_morning();
+    const auto picked = shop.pick(1);
+    QVERIFY(shop.open());
+    AtTheWindow& at = shop.at();
+    at.press(Qt::Key_F4);
+    at.letter(Qt::Key_A);
+    QTRY_VERIFY(panel_around(at.focused()) != nullptr);
+    const auto pieces = [&] { return book::parcel(shop.book(), picked.front())->plan.pieces.size(); };
+    const auto before = pieces();
+    at.press(Qt::Key_Return);
+    QTRY_VERIFY(at.reads(QStringLiteral("Type a code or a name")));
+    QCOMPARE(pieces(), before);
+    at.type(QStringLiteral("SEAL-ANCHOR"));
+    at.press(Qt::Key_Return);
+    QTRY_VERIFY(pieces() > before);
+}
+
+void PanelsTest::offer_reasons_that_suit_the_weight()
+{
+    Workshop shop;
+    shop.plan_the_morning();
+    shop.pick(1);
+    QVERIFY(shop.open());
+    AtTheWindow& at = shop.at();
+    at.press(Qt::Key_F4);
+    for (int step = 0; step < 60 && !shop.desk().bench()->weighing(); ++step) {
+        at.press(Qt::Key_Space);
+        at.settle();
+    }
+    QVERIFY(shop.desk().bench()->weighing());
+    const auto weighed = [&](const char* grams) {
+        shop.desk().bench()->weigh(QString::fromLatin1(grams));
+        at.settle();
+        at.press(Qt::Key_Space); // the full-screen word
+        at.letter(Qt::Key_Y);
+        return shop.desk().bench()->excuses();
+    };
+    const QStringList light = weighed("5");
+    QTRY_VERIFY(at.beginning(QStringLiteral("less filler"), QAccessible::Button));
+    at.press(Qt::Key_Escape);
+    const QStringList heavy = weighed("4000");
+    QTRY_VERIFY(at.beginning(QStringLiteral("more filler"), QAccessible::Button));
+    QVERIFY(light.front() != heavy.front());
+    at.press(Qt::Key_2, Qt::AltModifier); // the second of them, by its key
+    QTRY_VERIFY(panel_around(at.focused()) == nullptr);
 }
 
 } // namespace stow::quick

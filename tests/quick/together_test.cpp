@@ -9,6 +9,7 @@
 #include <QTest>
 
 #include <algorithm>
+#include <map>
 
 namespace stow::quick {
 
@@ -26,6 +27,7 @@ private slots:
     void filters_whatever_the_letter_case();
     void tells_of_the_found_one_in_hand_what_happened();
     void sorts_and_keeps_the_row_in_hand();
+    void lays_orders_in_piles_by_what_is_to_be_done();
     void keeps_the_plans_of_several_parcels();
     void compares_two_outers();
     void takes_the_layers_apart();
@@ -240,6 +242,31 @@ void TogetherTest::sorts_and_keeps_the_row_in_hand()
     QCOMPARE(orders.marked_or(0), std::vector{in_hand});
     for (int i = 0; i < 8 && !at.named(QStringLiteral("Sorted: problems first")); ++i) at.press(Qt::Key_F7);
     QCOMPARE(buyers(), before);
+}
+
+void TogetherTest::lays_orders_in_piles_by_what_is_to_be_done()
+{
+    Workshop shop(*arrived_);
+    QVERIFY(shop.open());
+    AtTheWindow& at = shop.at();
+    std::map<std::string, int> piles; // as the book says
+    for (const shop::HeldOrder& held : in(shop, OrderState::arrived)) {
+        using P = shop::OrderProblem;
+        const auto findings = shop::look_over(held.order, shop.day().today());
+        const auto blocks = std::find_if(findings.begin(), findings.end(), [](const auto& f) { return f.blocks; });
+        if (blocks == findings.end()) continue;
+        ++piles[blocks->problem == P::unpaid           ? "Wait for the money"
+                : blocks->problem == P::unmatched_good ? "Say which good it is"
+                                                       : "Mend the address"];
+    }
+    QVERIFY(piles.size() > 1);
+    const auto head = [&](const std::string& pile, int orders) {
+        return at.named(QStringLiteral("%1: %2").arg(QString::fromStdString(pile)).arg(orders), QAccessible::Heading);
+    };
+    for (const auto& [pile, orders] : piles) QVERIFY2(head(pile, orders), pile.c_str());
+    at.press(Qt::Key_F7); // sorted otherwise they lie in no piles
+    at.settle();
+    for (const auto& [pile, orders] : piles) QVERIFY2(!head(pile, orders), pile.c_str());
 }
 
 void TogetherTest::keeps_the_plans_of_several_parcels()

@@ -8,7 +8,7 @@ cd "$(dirname "$0")/../.."
 build=$1
 llvm-profdata merge -sparse "$build"/counted/*.profraw -o "$build/counted/all.profdata"
 set --
-for program in "$build"/tests/*_test "$build"/tests/*/*_test; do
+for program in "$build"/tests/*_test; do
     [ ! -x "$program" ] || set -- "$@" -object "$program"
 done
 shift # the first program is named without "-object"

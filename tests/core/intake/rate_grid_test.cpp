@@ -41,6 +41,28 @@ TEST(RateGrid, WhatIsShownReadsBackTheSame)
     }
 }
 
+TEST(RateGrid, StandsThereWithHerDecimalMarkAndReadsBackTheSame)
+{
+    bool any = false;
+    for (const auto& entry : std::filesystem::directory_iterator(std::string(STOW_SOURCE_DIR) + "/rate_tables")) {
+        const RateSheet sheet = demo(entry.path().filename().c_str());
+        const TypedSheet shown = typed(sheet, ',');
+        for (const TypedTable& table : shown.tables) {
+            for (const TypedRow& row : table.rows) {
+                for (const std::string& price : row.prices) {
+                    EXPECT_EQ(price.find('.'), std::string::npos) << price;
+                    any = any || price.find(',') != std::string::npos;
+                }
+            }
+        }
+        const ReadSheet back = read(shown);
+        EXPECT_TRUE(back.faults.empty()) << sheet.carrier;
+        ASSERT_TRUE(back.sheet) << sheet.carrier;
+        EXPECT_EQ(sorted_steps(*back.sheet), sorted_steps(sheet)) << sheet.carrier;
+    }
+    EXPECT_TRUE(any);
+}
+
 TEST(RateGrid, TypedCellByCellItIsTheTariff)
 {
     TypedSheet sheet;
