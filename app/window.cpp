@@ -54,10 +54,10 @@ void look_after(view::Work& work, view::Desk& desk, Day& day)
 
 constexpr const char* screens = "qrc:/qt-project.org/imports/Stowbench/Screens/";
 
-int show_already_open(QGuiApplication& application, const QString& book)
+int show_already_open(QGuiApplication& application, const QString& book, bool dark)
 {
     QQmlApplicationEngine engine;
-    engine.setInitialProperties({{QStringLiteral("book"), book}});
+    engine.setInitialProperties({{QStringLiteral("book"), book}, {QStringLiteral("dark"), dark}});
     engine.load(QUrl(QLatin1String(screens) + QStringLiteral("AlreadyOpen.qml")));
     if (engine.rootObjects().isEmpty()) return 1;
     application.exec();
@@ -76,7 +76,7 @@ int open_window(QGuiApplication& application, Day& day)
     lock.setStaleLockTime(0);
     if (!lock.tryLock(500)) {
         std::cerr << QObject::tr("%1 is open in another window.").arg(book).toStdString() << '\n';
-        return show_already_open(application, book);
+        return show_already_open(application, book, view::dark_wanted(day));
     }
 #ifdef STOW_WATCHED
     QObject::connect(&day, &Day::called, &application, [&application](const char* of, const QByteArray& method) {

@@ -101,7 +101,7 @@ Desk::Desk(Day& day, QObject* parent)
     });
     clock_.start();
 
-    dark_ = book::remembered(day_.book(), remembered_dark) == "yes";
+    dark_ = dark_wanted(day_);
     if (const auto place = book::remembered(day_.book(), remembered_place)) {
         bool known = false;
         const int value = text(*place).toInt(&known);
@@ -130,6 +130,11 @@ void Desk::setPlace(Place place)
     if (!just_said_) notice_.clear(); // it was said of the place that is left
     emit placeChanged();
     emit noticeChanged(); // another place has other papers
+}
+
+bool dark_wanted(const Day& day)
+{
+    return book::remembered(day.book(), remembered_dark) == "yes";
 }
 
 void Desk::setDark(bool dark)

@@ -22,6 +22,8 @@
 
 namespace stow::view {
 
+bool dark_wanted(const Day& day); // she works in the dark look
+
 class Desk : public QObject {
     Q_OBJECT
     QML_NAMED_ELEMENT(Desk)

@@ -7,12 +7,14 @@ Window {
     id: window
 
     required property string book
+    required property bool dark
 
     width: 640
     height: 320
     visible: true
     color: Theme.paper
     title: qsTr("Stowbench")
+    Component.onCompleted: Theme.dark = dark
 
     Column {
         anchors.centerIn: parent

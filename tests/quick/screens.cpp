@@ -311,7 +311,8 @@ int main(int argc, char** argv)
     desk.tryAgain();
     // What a second start on the same book shows.
     QQmlApplicationEngine second;
-    second.setInitialProperties({{QStringLiteral("book"), QString::fromStdString(day.book().path().string())}});
+    second.setInitialProperties({{QStringLiteral("book"), QString::fromStdString(day.book().path().string())},
+                                 {QStringLiteral("dark"), desk.dark()}});
     second.load(QUrl(QStringLiteral("qrc:/qt-project.org/imports/Stowbench/Screens/AlreadyOpen.qml")));
     if (second.rootObjects().isEmpty()) return 1;
     Pictures(*qobject_cast<QQuickWindow*>(second.rootObjects().first()), out).take(QStringLiteral("already_open"));
