@@ -2565,7 +2565,7 @@
         </message>
         <message>
             <source>One more</source>
-            <translation>Noch eine</translation>
+            <translation>Weitere Zeile</translation>
         </message>
     </context>
     <context>

@@ -46,20 +46,12 @@ Page {
         Flow {
             Layout.fillWidth: true
             spacing: 8
-            Column {
-                spacing: 4
-                Label {
-                    text: qsTr("Good")
-                    quiet: true
-                    font.pixelSize: Theme.small
-                    Accessible.ignored: true
-                }
-                Choice {
-                    id: good
-                    label: qsTr("Good")
-                    model: screen.controller.goods
-                    width: Math.min(400, screen.width - 48)
-                }
+            Choice {
+                id: good
+                label: qsTr("Good")
+                title: label
+                model: screen.controller.goods
+                width: Math.min(400, screen.width - 48)
             }
             Field {
                 id: count

@@ -116,39 +116,23 @@ Panel {
             Layout.fillWidth: true
             Layout.preferredWidth: 64
         }
-        ColumnLayout {
-            spacing: 4
+        Choice {
+            id: shape
+            label: qsTr("Shape")
+            title: qsTr("Shape, of the largest piece")
+            model: [qsTr("block"), qsTr("round, standing"), qsTr("sheet"), qsTr("soft")]
             Layout.columnSpan: 3
             Layout.fillWidth: true
             Layout.preferredWidth: 64
-            Label {
-                text: qsTr("Shape, of the largest piece")
-                quiet: true
-                font.pixelSize: Theme.small
-            }
-            Choice {
-                id: shape
-                label: qsTr("Shape")
-                model: [qsTr("block"), qsTr("round, standing"), qsTr("sheet"), qsTr("soft")]
-                Layout.fillWidth: true
-            }
         }
-        ColumnLayout {
-            spacing: 4
+        Choice {
+            id: turns
+            label: qsTr("May be turned")
+            title: qsTr("May be turned")
+            model: [qsTr("any way"), qsTr("this way up"), qsTr("lying flat"), qsTr("not at all")]
             Layout.columnSpan: 3
             Layout.fillWidth: true
             Layout.preferredWidth: 64
-            Label {
-                text: qsTr("May be turned")
-                quiet: true
-                font.pixelSize: Theme.small
-            }
-            Choice {
-                id: turns
-                label: qsTr("May be turned")
-                model: [qsTr("any way"), qsTr("this way up"), qsTr("lying flat"), qsTr("not at all")]
-                Layout.fillWidth: true
-            }
         }
         Field {
             id: first

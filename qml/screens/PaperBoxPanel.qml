@@ -12,6 +12,7 @@ Panel {
 
     title: qsTr("Fold it from paper")
     sheetWidth: 880
+    gap: 12
     onOpened: {
         controller.open = true;
         lengthField.forceActiveFocus();
@@ -32,6 +33,7 @@ Panel {
         Choice {
             id: kind
             label: qsTr("Kind")
+            title: label
             model: panel.controller.kinds
             Layout.fillWidth: true
             onActivated: if (panel.controller.laid) panel.lay()
@@ -39,6 +41,7 @@ Panel {
         Choice {
             id: paper
             label: qsTr("Paper")
+            title: label
             model: panel.controller.papers
             Layout.fillWidth: true
             onActivated: if (panel.controller.laid) panel.lay()

@@ -41,6 +41,7 @@ Panel {
     Choice {
         id: kind
         label: qsTr("What it is")
+        title: label
         model: panel.card.kinds
         currentIndex: panel.card.kind
         enabled: panel.card.fresh
@@ -86,16 +87,10 @@ Panel {
                     Layout.fillWidth: true
                     input.onTextEdited: panel.card.set(cell.key, input.text)
                 }
-                Label {
-                    visible: cell.options.length > 0
-                    text: cell.label
-                    quiet: true
-                    font.pixelSize: Theme.small
-                    Accessible.ignored: true
-                }
                 Choice {
                     visible: cell.options.length > 0
                     label: cell.label
+                    title: label
                     model: cell.options
                     currentIndex: cell.chosen
                     implicitWidth: 64

@@ -6,9 +6,13 @@ T.ComboBox {
     id: control
 
     property string label: ""
+    property string title: "" // over it, as over a Field
 
+    readonly property real head: title ? heading.height + 4 : 0
+    topInset: head
+    topPadding: head
     implicitWidth: 220
-    implicitHeight: Theme.target
+    implicitHeight: Theme.target + head
     leftPadding: 12
     rightPadding: 36
     font.family: Theme.family
@@ -16,6 +20,15 @@ T.ComboBox {
 
     Accessible.name: label ? label + ": " + displayText : displayText
 
+    Label {
+        id: heading
+        width: parent.width
+        visible: text !== ""
+        text: control.title
+        quiet: true
+        font.pixelSize: Theme.small
+        Accessible.ignored: true
+    }
     background: Rectangle {
         radius: Theme.radius
         color: control.enabled ? Theme.sheet : Theme.paper
@@ -32,7 +45,8 @@ T.ComboBox {
     }
     indicator: Text {
         x: control.width - width - 12
-        height: control.height
+        y: control.head
+        height: control.height - y
         text: "▾"
         color: Theme.secondInk
         font.pixelSize: Theme.body
