@@ -14,6 +14,7 @@
 #include <QFileInfo>
 
 #include <algorithm>
+#include <set>
 
 namespace stow::view {
 
@@ -116,7 +117,7 @@ ArrivalsController::ArrivalsController(Day& day, QObject* parent)
 {
 }
 
-ArrivedOrder ArrivalsController::row_of(const shop::HeldOrder& held, bool checked, bool joinable) const
+ArrivedOrder ArrivalsController::row_of(const shop::HeldOrder& held, const Stands& stands) const
 {
     const shop::Order& order = held.order;
     ArrivedOrder row;
@@ -129,15 +130,16 @@ ArrivedOrder ArrivalsController::row_of(const shop::HeldOrder& held, bool checke
     row.date = order.date;
     row.due = order.promised.value_or(Date{std::chrono::year{9999} / 12 / 31});
     if (order.promised) row.promised = tr("promised %1").arg(words::date(*order.promised));
-    row.ready = checked;
+    row.ready = stands.checked;
+    row.planned = stands.planned;
     row.aside = held.state == shop::OrderState::set_aside;
-    row.joinable = joinable;
+    row.joinable = stands.joinable;
     if (row.aside) {
         row.pile = Pile::aside;
         row.problem = text(held.aside_reason);
         if (held.aside_until) row.promised = tr("until %1").arg(words::date(*held.aside_until));
-    } else if (checked) {
-        row.pile = Pile::ready;
+    } else if (stands.checked) {
+        row.pile = stands.planned ? Pile::planned : Pile::ready;
     } else {
         auto findings = shop::look_over(order, day_.today());
         std::stable_sort(findings.begin(), findings.end(),
@@ -170,12 +172,11 @@ const std::string& ArrivalsController::address_known(Known& known, const shop::H
 }
 
 // Worked out anew only where something it hangs on changed: there may be thousands.
-const ArrivedOrder& ArrivalsController::row_known(Known& known, const shop::HeldOrder& held, bool checked,
-                                                  bool joinable) const
+const ArrivedOrder& ArrivalsController::row_known(Known& known, const shop::HeldOrder& held, const Stands& stands) const
 {
-    const Known::From from{day_.revision(held.id), day_.cupboard_revision(), day_.today(), checked, joinable};
+    const Known::From from{day_.revision(held.id), day_.cupboard_revision(), day_.today(), stands};
     if (known.from != from) {
-        known.row = row_of(held, checked, joinable);
+        known.row = row_of(held, stands);
         known.from = from;
     }
     return known.row;
@@ -184,7 +185,12 @@ const ArrivedOrder& ArrivalsController::row_known(Known& known, const shop::Held
 void ArrivalsController::refresh()
 {
     std::vector<const ArrivedOrder*> sorted;
-    int need_a_look = 0, aside = 0;
+    int need_a_look = 0, aside = 0, in_plan = 0;
+    std::set<shop::OrderId> planned;
+    for (const shop::Parcel& parcel : day_.parcels()) {
+        if (parcel.state != shop::ParcelState::planned) continue;
+        for (const shop::Piece& piece : parcel.pieces) planned.insert(piece.order);
+    }
     ready_ = arrived_ready_ = 0;
     at_address_.clear();
     at_address_.reserve(day_.orders().size());
@@ -212,11 +218,12 @@ void ArrivalsController::refresh()
         const bool waits = held.state == shop::OrderState::arrived || held.state == shop::OrderState::set_aside;
         const bool checked = held.state == shop::OrderState::checked && day_.to_plan().contains(held.id);
         if (!waits && !checked) continue;
-        const ArrivedOrder& row = *sorted.emplace_back(&row_known(known, held, checked, there.arrived > 1));
+        const Stands stands{checked, checked && planned.contains(held.id), there.arrived > 1};
+        const ArrivedOrder& row = *sorted.emplace_back(&row_known(known, held, stands));
         if (row.aside)
             ++aside;
         else if (checked)
-            ++ready_;
+            ++(stands.planned ? in_plan : ready_);
         else
             row.problem.isEmpty() ? ++arrived_ready_ : ++need_a_look;
     }
@@ -237,9 +244,11 @@ void ArrivalsController::refresh()
     headline_ = need_a_look > 0      ? tr("%n orders need a look", nullptr, need_a_look)
                 : arrived_ready_ > 0 ? tr("%n orders arrived, nothing in the way", nullptr, arrived_ready_)
                 : ready_ > 0         ? tr("All orders are checked")
+                : in_plan > 0        ? tr("All orders are planned")
                                      : tr("Arrivals");
     summary_ = joined({arrived_ready_ > 0 ? tr("%n fine as they are", nullptr, arrived_ready_) : QString(),
                        ready_ > 0 ? tr("%n ready to plan", nullptr, ready_) : QString(),
+                       in_plan > 0 ? tr("%n planned", nullptr, in_plan) : QString(),
                        aside > 0 ? tr("%n set aside", nullptr, aside) : QString()});
 
     refresh_goods();
@@ -260,6 +269,7 @@ QString ArrivalsController::pileWords(int pile) const
         case Pile::fine: return tr("Nothing in the way");
         case Pile::aside: return tr("Set aside");
         case Pile::ready: return tr("Ready to plan");
+        case Pile::planned: return tr("Planned");
         }
         return QString();
     }();

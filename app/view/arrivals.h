@@ -24,7 +24,7 @@ class Day;
 namespace stow::view {
 
 // What is to be done with an order: those alike lie together, the most pressing pile first.
-enum class Pile { match, mend, unpaid, look, fine, aside, ready };
+enum class Pile { match, mend, unpaid, look, fine, aside, ready, planned };
 
 struct ArrivedOrder {
     Q_GADGET
@@ -41,16 +41,17 @@ struct ArrivedOrder {
     Q_PROPERTY(bool blocks MEMBER blocks)
     Q_PROPERTY(bool isAside MEMBER aside)
     Q_PROPERTY(bool ready MEMBER ready)
+    Q_PROPERTY(bool planned MEMBER planned)
     Q_PROPERTY(bool unmatched MEMBER unmatched)
 public:
     qlonglong order = 0;
     QString number, shop, buyer, place, contents;
-    QString problem;  // first of them in words; empty: nothing wrong
-    QString remedy;   // what to press or mend
-    QString promised; // "promised Fri 27 Nov"
-    bool blocks = false, aside = false, ready = false;
-    bool unmatched = false; // a title has no good yet
-    bool joinable = false;  // the same buyer has another order
+    QString problem;                                                    // first of them in words; empty: nothing wrong
+    QString remedy;                                                     // what to press or mend
+    QString promised;                                                   // "promised Fri 27 Nov"
+    bool blocks = false, aside = false, ready = false, planned = false; // ready: checked
+    bool unmatched = false;                                             // a title has no good yet
+    bool joinable = false;                                              // the same buyer has another order
     Pile pile = Pile::fine;
     Date date, due; // due: promised; without a promise the end of time
     qlonglong id() const { return order; }
@@ -185,11 +186,15 @@ signals:
 
 private:
     struct File;
+    struct Stands { // of an order among the others
+        bool checked = false, planned = false, joinable = false;
+        bool operator==(const Stands&) const = default;
+    };
     struct Known { // a row, and what it was worked out from
         struct From {
             int order = -1, cupboard = -1;
             Date today{};
-            bool checked = false, joinable = false;
+            Stands stands;
             bool operator==(const From&) const = default;
         } from;
         ArrivedOrder row;
@@ -200,8 +205,8 @@ private:
         int arrived = 0;
         std::optional<shop::OrderId> first, second;
     };
-    ArrivedOrder row_of(const shop::HeldOrder& held, bool checked, bool joinable) const;
-    const ArrivedOrder& row_known(Known& known, const shop::HeldOrder& held, bool checked, bool joinable) const;
+    ArrivedOrder row_of(const shop::HeldOrder& held, const Stands& stands) const;
+    const ArrivedOrder& row_known(Known& known, const shop::HeldOrder& held, const Stands& stands) const;
     const std::string& address_known(Known& known, const shop::HeldOrder& held) const;
     const shop::HeldOrder* travels_with(const shop::HeldOrder& held) const;
     void showFile();

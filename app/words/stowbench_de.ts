@@ -141,10 +141,6 @@
             <translation>Strg Enter</translation>
         </message>
         <message>
-            <source>Plan %1 orders</source>
-            <translation>%1 Bestellungen planen</translation>
-        </message>
-        <message>
             <source>Orders to take in</source>
             <translation>Bestellungen zum Aufnehmen</translation>
         </message>
@@ -190,6 +186,21 @@
         <message>
             <source>Enter</source>
             <translation>Enter</translation>
+        </message>
+        <message>
+            <source>✓ planned</source>
+            <translation>✓ geplant</translation>
+        </message>
+        <message numerus="yes">
+            <source>Plan %n orders</source>
+            <translation>
+                <numerusform>%n Bestellung planen</numerusform>
+                <numerusform>%n Bestellungen planen</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>To the plan</source>
+            <translation>Zum Plan</translation>
         </message>
     </context>
     <context>
@@ -3278,6 +3289,21 @@
         <message>
             <source>Order %1 is paid</source>
             <translation>Bestellung %1 ist bezahlt</translation>
+        </message>
+        <message>
+            <source>All orders are planned</source>
+            <translation>Alle Bestellungen sind geplant</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n planned</source>
+            <translation>
+                <numerusform>%n geplant</numerusform>
+                <numerusform>%n geplant</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Planned</source>
+            <translation>Geplant</translation>
         </message>
     </context>
     <context>

@@ -10,6 +10,13 @@
             <numerusform>%n are fine: check them</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Plan %n orders</source>
+        <translation>
+            <numerusform>Plan %n order</numerusform>
+            <numerusform>Plan %n orders</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>QObject</name>
@@ -255,6 +262,13 @@
         <translation>
             <numerusform>%n still missing: %1</numerusform>
             <numerusform>%n still missing: %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n planned</source>
+        <translation>
+            <numerusform>%n planned</numerusform>
+            <numerusform>%n planned</numerusform>
         </translation>
     </message>
 </context>

@@ -184,6 +184,7 @@ Page {
                 required property bool blocks
                 required property bool isAside
                 required property bool ready
+                required property bool planned
                 required property bool isMarked
 
                 implicitHeight: problem ? 84 : 64
@@ -248,7 +249,7 @@ Page {
                         anchors.right: parent.right
                         spacing: 12
                         Label {
-                            text: row.ready ? qsTr("✓ ready") : row.isAside ? qsTr("set aside") : ""
+                            text: row.planned ? qsTr("✓ planned") : row.ready ? qsTr("✓ ready") : row.isAside ? qsTr("set aside") : ""
                             color: row.ready ? Theme.accent : Theme.secondInk
                             font.pixelSize: Theme.small
                             font.bold: row.ready
@@ -326,8 +327,7 @@ Page {
         Button {
             visible: !screen.controller.matching && screen.marked === 0 && screen.controller.arrivedReady === 0
             primary: true
-            enabled: screen.controller.ready > 0
-            text: qsTr("Plan %1 orders").arg(screen.controller.ready)
+            text: screen.controller.ready > 0 ? qsTr("Plan %n orders", "", screen.controller.ready) : qsTr("To the plan")
             keyHint: "F2"
             onClicked: screen.goPlan()
         }
