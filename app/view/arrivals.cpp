@@ -552,14 +552,18 @@ void ArrivalsController::checkAll()
     emit said(done ? words : words::refused(done.error()));
 }
 
-void ArrivalsController::setAside(qlonglong order, const QString& reason, const QString& until)
+QString ArrivalsController::setAside(qlonglong order, const QString& reason, const QString& until)
 {
     const auto orders = meant(order);
-    if (orders.empty()) return;
+    if (orders.empty()) return {};
+    const auto day = typed_date(until);
+    if (!day && !until.trimmed().isEmpty()) return tr("“%1” is not a day").arg(until);
+    if (day && *day < day_.today()) return tr("%1 is past").arg(words::date(*day));
     const QString words = orders.size() == 1
                               ? tr("Order %1 set aside: %2").arg(text(orders.front()->order.key.number), reason)
                               : tr("%n orders set aside: %1", nullptr, static_cast<int>(orders.size())).arg(reason);
-    settle(book::set_aside(day_.book(), ids_of(orders), utf8(reason), typed_date(until)), words);
+    settle(book::set_aside(day_.book(), ids_of(orders), utf8(reason), day), words);
+    return {};
 }
 
 void ArrivalsController::takeBack(qlonglong order)

@@ -165,7 +165,8 @@ public:
     Q_INVOKABLE void checkAll();                               // all that have nothing in the way
     // Of the marked orders; where none is marked, of the one given.
     Q_INVOKABLE void check(qlonglong order); // ready to plan
-    Q_INVOKABLE void setAside(qlonglong order, const QString& reason, const QString& until);
+    // Empty: it is aside; else what is wrong with the day.
+    Q_INVOKABLE QString setAside(qlonglong order, const QString& reason, const QString& until);
     Q_INVOKABLE void takeBack(qlonglong order); // from aside
     Q_INVOKABLE void isPaid(qlonglong order);   // she has its money, whatever the shop's file says
     Q_INVOKABLE void callOff(qlonglong order);

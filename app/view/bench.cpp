@@ -317,10 +317,23 @@ bool BenchController::keep(Weight weight, bool overridden, const std::string& wh
     return true;
 }
 
+// Empty: its service takes that weight, or it was planned without prices.
+QString BenchController::taken_by_none(Weight weight) const
+{
+    const std::string& carrier = held_->parcel.carrier;
+    if (carrier.empty() || quote_at(day_, *held_, weight)) return {};
+    return tr("%1 does not take it at this weight. Take something out, or weigh it again.").arg(text(carrier));
+}
+
 bool BenchController::overrule(const std::string& why)
 {
     const auto seen = reading_at(shown_stage_);
-    return !seen || verdict_kind_ < 2 || keep(*seen, true, why);
+    if (!seen || verdict_kind_ < 2) return true;
+    if (const QString refused = taken_by_none(*seen); !refused.isEmpty()) {
+        emit wrong(tr("It cannot go like this"), refused);
+        return false;
+    }
+    return keep(*seen, true, why);
 }
 
 bool BenchController::take(Weight weight)
@@ -462,7 +475,11 @@ void BenchController::itIsRight(const QString& why)
     const ParcelStep* step = now();
     if (step == nullptr) return;
     const bool weighing_step = step->kind == ParcelStep::Kind::weigh;
-    if (overrule(utf8(why)) && weighing_step && pack()) advance();
+    if (!overrule(utf8(why))) return;
+    if (!weighing_step)
+        emit said(tr("Kept. Closed it is weighed once more."));
+    else if (pack())
+        advance();
 }
 
 void BenchController::stuckOn()

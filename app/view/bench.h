@@ -160,6 +160,7 @@ private:
     void advance(bool scanned = false);
     bool take(Weight weight); // recorded, and judged
     void scan_label(const papers::Payload& code, bool same);
+    QString taken_by_none(Weight weight) const;
     bool overrule(const std::string& why); // the reading that stands is right all the same
     bool keep(Weight weight, bool overridden, const std::string& why);
     shop::WeighingStage stage_now() const;

@@ -12,6 +12,8 @@
 #include "app/words/reasons.h"
 #include "core/book/cupboard.h"
 #include "core/book/ledger.h"
+#include "core/shop/check_digits.h"
+#include "core/shop/countries.h"
 
 #include <algorithm>
 
@@ -185,6 +187,8 @@ QString GoodsController::keep(const QVariantMap& typed)
     if (code.empty()) return tr("the code is missing");
     if (value("name").isEmpty()) return tr("the name is missing");
     const shop::Good* before = day_.cupboard().good(code);
+    if (before != nullptr && typed.value(QStringLiteral("fresh")).toBool())
+        return tr("there is a good of this code already");
     shop::Good good = before != nullptr ? *before : shop::Good{};
     good.code = code;
     good.name = utf8(value("name"));
@@ -212,6 +216,8 @@ QString GoodsController::keep(const QVariantMap& typed)
     if (!none("lowest") && (!number_of_pieces || good.lowest < 0))
         return tr("“%1” is not a number of pieces").arg(value("lowest"));
     good.gtin = utf8(value("gtin"));
+    if (!good.gtin.empty() && !shop::gtin_ok(good.gtin))
+        return tr("“%1” is not a number below bars").arg(value("gtin"));
     good.price.reset();
     if (!value("price").isEmpty()) {
         good.price = typed_money(value("price"), day_.cupboard().house.currency);
@@ -220,6 +226,8 @@ QString GoodsController::keep(const QVariantMap& typed)
     good.customs_words = utf8(value("customsWords"));
     good.hs_code = utf8(value("hsCode"));
     good.origin = utf8(value("origin").toUpper());
+    if (!good.origin.empty() && !shop::is_country(good.origin))
+        return tr("“%1” is not a country: two letters, such as DE or NO").arg(value("origin"));
     good.wrapping = {utf8(value("wrapping"))};
     if (!good.wrapping.empty() && day_.cupboard().wrapping(good.wrapping) == nullptr) {
         return tr("there is no wrapping with the code %1").arg(value("wrapping"));

@@ -768,10 +768,6 @@
             <translation>Porto</translation>
         </message>
         <message>
-            <source>by the rate sheet %1</source>
-            <translation>nach der Preisliste %1</translation>
-        </message>
-        <message>
             <source>Refunded</source>
             <translation>Erstattet</translation>
         </message>
@@ -806,6 +802,10 @@
         <message>
             <source>Message to the buyer</source>
             <translation>Nachricht an die Käuferin</translation>
+        </message>
+        <message>
+            <source>counted with %1</source>
+            <translation>gerechnet mit %1</translation>
         </message>
     </context>
     <context>
@@ -1374,6 +1374,10 @@
         <message>
             <source>It is paid</source>
             <translation>Ist bezahlt</translation>
+        </message>
+        <message>
+            <source>Esc</source>
+            <translation>Esc</translation>
         </message>
     </context>
     <context>
@@ -3305,6 +3309,14 @@
             <source>Planned</source>
             <translation>Geplant</translation>
         </message>
+        <message>
+            <source>“%1” is not a day</source>
+            <translation>„%1“ ist kein Tag</translation>
+        </message>
+        <message>
+            <source>%1 is past</source>
+            <translation>%1 ist vorbei</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::BeforeSaleController</name>
@@ -3675,6 +3687,18 @@
         <message>
             <source>the paper is damp</source>
             <translation>das Papier ist feucht</translation>
+        </message>
+        <message>
+            <source>%1 does not take it at this weight. Take something out, or weigh it again.</source>
+            <translation>%1 nimmt es mit diesem Gewicht nicht. Etwas herausnehmen oder noch einmal wiegen.</translation>
+        </message>
+        <message>
+            <source>It cannot go like this</source>
+            <translation>So geht es nicht hinaus</translation>
+        </message>
+        <message>
+            <source>Kept. Closed it is weighed once more.</source>
+            <translation>Behalten. Geschlossen wird noch einmal gewogen.</translation>
         </message>
     </context>
     <context>
@@ -4318,6 +4342,18 @@
         <message>
             <source>“%1” is not a number of millimetres of cushion</source>
             <translation>„%1“ ist keine Zahl von Millimetern Polster</translation>
+        </message>
+        <message>
+            <source>there is a good of this code already</source>
+            <translation>es gibt schon eine Ware mit diesem Code</translation>
+        </message>
+        <message>
+            <source>“%1” is not a number below bars</source>
+            <translation>„%1“ ist keine Strichcode-Nummer</translation>
+        </message>
+        <message>
+            <source>“%1” is not a country: two letters, such as DE or NO</source>
+            <translation>„%1“ ist kein Land: zwei Buchstaben, etwa DE oder NO</translation>
         </message>
     </context>
     <context>

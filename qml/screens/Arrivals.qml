@@ -358,7 +358,7 @@ Page {
     over: [
         AsidePanel {
             id: aside
-            onDecided: (order, reason, until) => screen.controller.setAside(order, reason, until)
+            keeps: (order, reason, until) => screen.controller.setAside(order, reason, until)
             onClosed: list.forceActiveFocus()
         },
         HandOrder {

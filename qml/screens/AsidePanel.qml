@@ -8,13 +8,13 @@ Panel {
 
     property var order: 0
 
-    signal decided(var order, string reason, string until)
+    required property var keeps // (order, reason, until) => empty, or what is wrong with the day
 
     function ask(which: var, heading: string) {
         order = which;
         title = qsTr("Set aside: %1").arg(heading);
-        reason.text = "";
-        until.text = "";
+        reason.text = until.text = "";
+        reason.fault = until.fault = "";
         open();
         reason.forceActiveFocus();
     }
@@ -24,8 +24,8 @@ Panel {
             return;
         }
         reason.fault = "";
-        decided(order, reason.text, until.text);
-        close();
+        until.fault = keeps(order, reason.text, until.text);
+        if (until.fault === "") close();
     }
 
     Field {

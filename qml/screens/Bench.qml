@@ -265,6 +265,9 @@ Page {
                     width: parent.width
                     height: Math.floor(room.height / row) * row
                 }
+                ScrollMark {
+                    flickable: steps
+                }
             }
             RowLayout {
                 Layout.fillWidth: true

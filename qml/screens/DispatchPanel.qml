@@ -49,7 +49,7 @@ Panel {
     }
     Label {
         visible: panel.controller.price !== ""
-        text: qsTr("by the rate sheet %1").arg(panel.controller.price)
+        text: qsTr("counted with %1").arg(panel.controller.price)
         quiet: true
     }
     Repeater {

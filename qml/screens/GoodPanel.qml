@@ -57,6 +57,7 @@ Panel {
     function keep() {
         fault.text = controller.keep({
             code: code.text,
+            fresh: !code.readOnly,
             name: name.text,
             shape: shapes[shape.currentIndex],
             first: first.text,

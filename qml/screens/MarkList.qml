@@ -8,7 +8,8 @@ ListView {
 
     required property RowModel rows
     property string piles: "" // the role that names the pile a row lies in, if they lie in any
-    property var pileWords: pile => pile
+    property var pileWords: (pile, laid) => pile
+    property int laid: 0 // how often the rows were laid anew: as many may lie in a pile no longer
     property int pileHeight: 40
     property var inHand: () => currentIndex // the row that the keys speak about
 
@@ -17,6 +18,9 @@ ListView {
         target: list.rows
         function onModelAboutToBeReset() {
             list.before = list.rows.idAt(list.inHand());
+        }
+        function onModelReset() {
+            list.laid += 1;
         }
         function onOrderChanged() {
             list.follow();
@@ -33,15 +37,16 @@ ListView {
     }
 
     section.property: rows.sorted ? "" : piles
-    section.delegate: Item { // a Bound component cannot be one (Qt 6.4): it stands in this file
-        required property string section
+    // Its words hang on the context's `section`, not on a required property: Qt 6.4 uses these items again and sets only
+    // that. For the same reason it stands in a file without bound components.
+    section.delegate: Item {
         width: list.width
         height: list.pileHeight
         Label {
             anchors.bottom: parent.bottom
             anchors.bottomMargin: 6
             x: 12
-            text: list.pileWords(parent.section)
+            text: list.pileWords(section, list.laid)
             font.bold: true
             font.pixelSize: Theme.small
             quiet: true

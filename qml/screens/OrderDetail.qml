@@ -35,6 +35,15 @@ Sheet {
         }
         return false;
     }
+    function leave() {
+        mending = false;
+        matchingLine = -1;
+        typed();
+    }
+    Keys.onEscapePressed: event => {
+        if (typing) leave();
+        else event.accepted = false;
+    }
     function keepAddress() {
         const fault = controller.mendAddress(controller.current, address.values());
         address.fault = fault;
@@ -130,10 +139,8 @@ Sheet {
                     }
                     Button {
                         text: qsTr("Leave it")
-                        onClicked: {
-                            pane.mending = false;
-                            pane.typed();
-                        }
+                        keyHint: qsTr("Esc")
+                        onClicked: pane.leave()
                     }
                 }
                 Rule {
@@ -200,10 +207,6 @@ Sheet {
                     onAccepted: pane.controller.matchLine(pane.matchingLine, pane.controller.goods.value(matches.currentIndex, "code"))
                     Keys.onDownPressed: matches.incrementCurrentIndex()
                     Keys.onUpPressed: matches.decrementCurrentIndex()
-                    Keys.onEscapePressed: {
-                        pane.matchingLine = -1;
-                        pane.typed();
-                    }
                 }
                 ListView {
                     id: matches

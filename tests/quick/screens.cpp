@@ -45,12 +45,18 @@ public:
     {
         std::cerr << "- " << qPrintable(name) << '\n';
         QTest::qWait(250); // animations are at most 150 ms
-        const QImage image = window_.grabWindow();
+        QImage image = window_.grabWindow();
+        QStringList faults = quick::look_over(window_, image);
+        if (!faults.isEmpty()) { // on a busy machine rows out of sight are still being made
+            QTest::qWait(1000);
+            image = window_.grabWindow();
+            faults = quick::look_over(window_, image);
+        }
         if (image.isNull() || !image.save(out_.filePath(name + QStringLiteral(".png")))) {
             std::cerr << "no picture of " << qPrintable(name) << '\n';
             ++complaints;
         }
-        for (const QString& fault : quick::look_over(window_, image)) {
+        for (const QString& fault : faults) {
             std::cerr << "  " << qPrintable(name) << ": " << qPrintable(fault) << '\n';
             ++complaints;
         }
