@@ -78,6 +78,19 @@ void BeginningTest::leads_to_a_planned_order()
     QCOMPARE(shop.day().cupboard().goods.size(), std::size_t{1});
     QCOMPARE(shop.day().cupboard().pieces.at({"INK-1"}), 12);
 
+    shop.at().letter(Qt::Key_N); // another one of the same code does not take its place
+    write(shop, "Code", QStringLiteral("INK-1"));
+    write(shop, "Name", QStringLiteral("Another bottle"));
+    write(shop, "Length", QStringLiteral("40"));
+    write(shop, "Width", QStringLiteral("40"));
+    write(shop, "Height", QStringLiteral("40"));
+    write(shop, "Weight of one", QStringLiteral("90"));
+    keep(shop);
+    QVERIFY2(reads(shop, "there is a good of this code already"), qPrintable(shop.at().all_words()));
+    QCOMPARE(shop.day().cupboard().good({"INK-1"})->name, std::string("Ink bottle"));
+    shop.at().press(Qt::Key_Escape);
+    shop.at().settle();
+
     shop.at().press(Qt::Key_F1);
     shop.at().settle();
     shop.at().letter(Qt::Key_3);

@@ -41,6 +41,7 @@ private slots:
     void pulling_the_scale_out_harms_nothing();
     void every_stage_is_weighed_and_undone();
     void a_wrong_weight_waits_for_her();
+    void what_no_service_takes_does_not_go();
     void postage_is_bought_once();
 
 private:
@@ -362,6 +363,25 @@ void PostageTest::a_wrong_weight_waits_for_her()
     QVERIFY(after->parcel.weighings.back().overridden);
     QCOMPARE(after->parcel.weighings.back().why, std::string("damp"));
     QVERIFY(book::lessons(shop.book()).empty());
+}
+
+void PostageTest::what_no_service_takes_does_not_go()
+{
+    Workshop shop(*planned_);
+    at_the_bench(shop);
+    auto* bench = shop.desk().bench();
+    to_step(shop, QStringLiteral("Put it on the scale"));
+    const auto held = book::parcel_by_number(shop.book(), bench->parcel().section(QLatin1Char(' '), -1).toStdString());
+    QVERIFY(!held->parcel.carrier.empty());
+    bench->weigh(QStringLiteral("500000")); // half a ton: beyond every table
+    shop.at().settle();
+    if (!shop.desk().stopWord().isEmpty()) shop.at().letter(Qt::Key_Space);
+    shop.at().letter(Qt::Key_Y);
+    shop.at().press(Qt::Key_Return); // however right she says it is
+    QTRY_VERIFY(shop.at().reads(QStringLiteral("does not take it at this weight")));
+    const auto after = book::parcel(shop.book(), held->parcel.id);
+    QVERIFY(after->parcel.state == shop::ParcelState::picked);
+    QVERIFY(!after->parcel.weighings.back().overridden);
 }
 
 void PostageTest::postage_is_bought_once()

@@ -21,6 +21,7 @@ class TogetherTest : public QObject {
 private slots:
     void initTestCase();
     void marks_rows_and_treats_them_in_one_step();
+    void leaves_the_mending_of_an_address();
     void undoes_and_does_again();
     void undoes_the_take_in_itself();
     void marks_all_that_the_filter_leaves();
@@ -67,6 +68,17 @@ void TogetherTest::marks_rows_and_treats_them_in_one_step()
     QTRY_VERIFY(at.named(QStringLiteral("Why it waits"), QAccessible::EditableText));
     QVERIFY(at.reads(QStringLiteral("Set aside: 2 orders")));
     at.type(QStringLiteral("waiting for ink"));
+    at.press(Qt::Key_Tab);
+    at.type(QStringLiteral("next week"));
+    at.press(Qt::Key_Return);
+    QTRY_VERIFY(at.reads(QStringLiteral("is not a day"))); // asked again, not dropped
+    at.press(Qt::Key_A, Qt::ControlModifier);
+    at.type(QStringLiteral("2026-11-01"));
+    at.press(Qt::Key_Return);
+    QTRY_VERIFY(at.reads(QStringLiteral("is past")));
+    QCOMPARE(in(shop, OrderState::set_aside).size(), 0U);
+    at.press(Qt::Key_A, Qt::ControlModifier);
+    at.press(Qt::Key_Delete);
     at.press(Qt::Key_Return);
     QTRY_COMPARE(in(shop, OrderState::set_aside).size(), 2U);
     for (const shop::HeldOrder& held : in(shop, OrderState::set_aside)) QCOMPARE(held.aside_reason, "waiting for ink");
@@ -80,6 +92,23 @@ void TogetherTest::marks_rows_and_treats_them_in_one_step()
 
     at.press(Qt::Key_Z, Qt::ControlModifier);
     QTRY_COMPARE(in(shop, OrderState::arrived).size(), arrived); // both by one undo
+}
+
+void TogetherTest::leaves_the_mending_of_an_address()
+{
+    Workshop shop(*arrived_);
+    QVERIFY(shop.open());
+    AtTheWindow& at = shop.at();
+    at.letter(Qt::Key_E);
+    const auto typing = [&] { return AtTheWindow::role_of(at.focused()) == QAccessible::EditableText; };
+    QTRY_VERIFY(typing());
+    at.type(QStringLiteral(" and more"));
+    at.press(Qt::Key_Escape);
+    QTRY_VERIFY(!typing());
+    const auto called_off = in(shop, OrderState::called_off).size();
+    at.press(Qt::Key_X); // a key of the list again
+    QTRY_COMPARE(in(shop, OrderState::called_off).size(), called_off + 1);
+    QVERIFY(in(shop, OrderState::called_off).front().order.to.name.find("and more") == std::string::npos);
 }
 
 void TogetherTest::undoes_and_does_again()
