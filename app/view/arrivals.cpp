@@ -8,8 +8,10 @@
 #include "app/words/reasons.h"
 #include "core/book/orders.h"
 #include "core/book/settings.h"
+#include "core/intake/country_names.h"
 #include "core/intake/csv.h"
 #include "core/intake/table.h"
+#include "core/shop/countries.h"
 
 #include <QFileInfo>
 
@@ -614,7 +616,8 @@ shop::Address typed_address(const QVariantMap& typed)
     if (const std::string street = value("street"); !street.empty()) to.street = {street};
     to.postcode = value("postcode");
     to.town = value("town");
-    to.country = utf8(typed.value(QStringLiteral("country")).toString().toUpper());
+    const QString country = typed.value(QStringLiteral("country")).toString();
+    to.country = intake::CountryNames().code(utf8(country)).value_or(utf8(country.toUpper()));
     return to;
 }
 
@@ -624,7 +627,8 @@ QString fault_of(const shop::Address& to)
     if (to.name.empty()) return ArrivalsController::tr("the name is missing");
     if (to.street.empty()) return ArrivalsController::tr("house and street are missing");
     if (to.town.empty()) return ArrivalsController::tr("the town is missing");
-    if (to.country.size() != 2) return ArrivalsController::tr("the country is two letters, such as DE or NO");
+    if (!shop::is_country(to.country))
+        return ArrivalsController::tr("the country is its name, or two letters such as DE or NO");
     if (!shop::postcode_ok(to.country, to.postcode)) {
         return ArrivalsController::tr("“%1” is not a postcode of %2").arg(text(to.postcode), text(to.country));
     }

@@ -6,6 +6,7 @@
 #include "app/view/text.h"
 #include "app/words/format.h"
 #include "app/words/reasons.h"
+#include "core/intake/country_names.h"
 #include "core/intake/csv.h"
 #include "core/measure/decimal.h"
 #include "core/shop/countries.h"
@@ -54,10 +55,10 @@ void BeforeSaleController::ask(int good, const QString& count, const QString& co
     bool whole = false;
     const int pieces = count.trimmed().isEmpty() ? 1 : count.trimmed().toInt(&whole);
     const bool counted = count.trimmed().isEmpty() || (whole && pieces >= 1 && pieces <= 99);
-    const std::string to = utf8(country.toUpper());
+    const std::string to = intake::CountryNames().code(utf8(country)).value_or(utf8(country.toUpper()));
     count_fault_ = counted ? QString() : tr("1 to 99");
     country_fault_ =
-        shop::is_country(to) ? QString() : tr("“%1” is not a country: two letters, such as DE").arg(country);
+        shop::is_country(to) ? QString() : tr("“%1” is not a country: its name, or two letters such as DE or NO").arg(country);
     answer_.clear();
     packed_.clear();
     risk_.clear();

@@ -51,8 +51,8 @@
             <translation>Ort</translation>
         </message>
         <message>
-            <source>Country, two letters</source>
-            <translation>Land, zwei Buchstaben</translation>
+            <source>Country</source>
+            <translation>Land</translation>
         </message>
     </context>
     <context>
@@ -3186,10 +3186,6 @@
             <translation>der Ort fehlt</translation>
         </message>
         <message>
-            <source>the country is two letters, such as DE or NO</source>
-            <translation>das Land sind zwei Buchstaben, etwa DE oder NO</translation>
-        </message>
-        <message>
             <source>“%1” is not a postcode of %2</source>
             <translation>„%1“ ist keine Postleitzahl von %2</translation>
         </message>
@@ -3317,13 +3313,13 @@
             <source>%1 is past</source>
             <translation>%1 ist vorbei</translation>
         </message>
+        <message>
+            <source>the country is its name, or two letters such as DE or NO</source>
+            <translation>das Land: sein Name oder zwei Buchstaben, etwa DE oder NO</translation>
+        </message>
     </context>
     <context>
         <name>stow::view::BeforeSaleController</name>
-        <message>
-            <source>“%1” is not a country: two letters, such as DE</source>
-            <translation>„%1“ ist kein Land: zwei Buchstaben, etwa DE</translation>
-        </message>
         <message>
             <source>It cannot go: %1</source>
             <translation>Es kann nicht gehen: %1</translation>
@@ -3365,6 +3361,10 @@
         <message>
             <source>No service takes it</source>
             <translation>Kein Dienst nimmt es</translation>
+        </message>
+        <message>
+            <source>“%1” is not a country: its name, or two letters such as DE or NO</source>
+            <translation>„%1“ ist kein Land: sein Name oder zwei Buchstaben, etwa DE oder NO</translation>
         </message>
     </context>
     <context>

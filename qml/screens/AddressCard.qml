@@ -68,7 +68,7 @@ FocusScope {
         }
         Field {
             id: country
-            label: qsTr("Country, two letters")
+            label: qsTr("Country")
             Layout.preferredWidth: 150
             onAccepted: card.accepted()
         }
