@@ -57,8 +57,9 @@ void BeforeSaleController::ask(int good, const QString& count, const QString& co
     const bool counted = count.trimmed().isEmpty() || (whole && pieces >= 1 && pieces <= 99);
     const std::string to = intake::CountryNames().code(utf8(country)).value_or(utf8(country.toUpper()));
     count_fault_ = counted ? QString() : tr("1 to 99");
-    country_fault_ =
-        shop::is_country(to) ? QString() : tr("“%1” is not a country: its name, or two letters such as DE or NO").arg(country);
+    country_fault_ = shop::is_country(to)
+                         ? QString()
+                         : tr("“%1” is not a country: its name, or two letters such as DE or NO").arg(country);
     answer_.clear();
     packed_.clear();
     risk_.clear();
