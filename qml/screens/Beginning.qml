@@ -25,7 +25,7 @@ Item {
         boundsBehavior: Flickable.StopAtBounds
         Column {
             id: column
-            width: Math.min(flick.width, 880)
+            width: Math.min(flick.width - (flick.clip ? 16 : 0), 880) // beside the bar
             x: (flick.width - width) / 2
             topPadding: 16
             spacing: 0
