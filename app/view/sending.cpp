@@ -155,7 +155,7 @@ void SendingController::refresh()
     }
     QStringList stamps, places;
     for (const shop::Stamp& stamp : settings.stamps) {
-        stamps += text(stamp.supply.text) + QStringLiteral(" = ") + words::money_with_currency(stamp.face);
+        stamps += text(stamp.supply.text) + QStringLiteral(" = ") + words::money(stamp.face);
     }
     for (const shop::SpecialPlace& place : settings.customs.places) places += line_of(place);
     rows.push_back({QStringLiteral("stamps"), tr("Stamps"), tr("the code of a supply = its face value"),
@@ -163,7 +163,7 @@ void SendingController::refresh()
     rows.push_back({QStringLiteral("cn22"), tr("CN 22 up to a value of"),
                     tr("an amount; “below” before it where the amount itself needs a CN 23"),
                     (settings.customs.limit_included ? QString() : QStringLiteral("below ")) +
-                        words::money_with_currency(settings.customs.cn22_up_to)});
+                        words::money(settings.customs.cn22_up_to)});
     rows.push_back({QStringLiteral("places"), tr("Places in and out of the Union's customs and tax areas"),
                     tr("from memory, to be corrected by what your customs office says"),
                     places.join(QLatin1Char('\n'))});

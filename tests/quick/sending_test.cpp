@@ -38,6 +38,7 @@ private slots:
     void a_number_is_tied_to_its_parcel_by_scan();
     void a_parcel_that_came_back_goes_out_again();
     void the_table_of_postage_holds_every_good();
+    void what_the_settings_show_is_read_back();
 
 private:
     static bool at_hand_over(Workshop& shop);
@@ -232,6 +233,26 @@ void SendingTest::the_table_of_postage_holds_every_good()
         const QString code = QString::fromStdString(key.text);
         QVERIFY2(std::any_of(lines.begin(), lines.end(), [&](const QString& l) { return l.startsWith(code); }),
                  qPrintable(code));
+    }
+}
+
+// A field is shown as it may be typed: left as it stands, or changed in one place, it is understood.
+void SendingTest::what_the_settings_show_is_read_back()
+{
+    Workshop shop(*planned_);
+    QVERIFY(shop.open());
+    shop.at().press(Qt::Key_F9);
+    shop.at().letter(Qt::Key_6);
+    view::SendingController& sending = *shop.desk().cupboard()->sending();
+    const QString supply = QString::fromStdString(shop.day().cupboard().supplies.begin()->first.text);
+    QCOMPARE(sending.set(QStringLiteral("stamps"), supply + QStringLiteral(" = 1.10")), QString());
+    sending.refresh();
+    QVERIFY(sending.rows()->count() > 3);
+    for (int row = 0; row < sending.rows()->count(); ++row) {
+        const QString key = sending.rows()->value(row, QStringLiteral("key")).toString();
+        const QString shown = sending.rows()->value(row, QStringLiteral("words")).toString();
+        const QString fault = sending.set(key, shown);
+        QVERIFY2(fault.isEmpty(), qPrintable(key + QStringLiteral(": ") + fault));
     }
 }
 
